@@ -1,0 +1,52 @@
+package content
+
+import "math/big"
+
+// A Quantity is an exact amount with its unit, or a range of amounts: 1 1/2
+// cups, 4 to 5 lb, 10 min. The zero Quantity means none was given.
+//
+// Low and High are in Unit, equal unless a range was written, and are never
+// changed once made. A sum of units (1 h 30 min, 1 lb 4 oz) is held in the
+// smallest of them.
+type Quantity struct {
+	Low, High *big.Rat
+	Unit      Unit   // zero for a bare number
+	Text      string // as written
+}
+
+// A Dimension is what a unit measures.
+type Dimension int
+
+// The dimensions. Count is for things that are counted: 6 apples, 2 tins.
+const (
+	Count Dimension = iota
+	LengthDim
+	WeightDim
+	VolumeDim
+	TemperatureDim
+	TimeDim
+	AltitudeDim // feet and metres above the sea; a length, but never in inches
+	PressureDim
+	ShareDim // per cent by weight
+)
+
+// The measures of the front matter: a Quantity whose dimension is known.
+type (
+	// A Length is a headspace or a size, in inches, centimetres or millimetres.
+	Length struct{ Quantity }
+	// A Volume is a jar's or a cup's content.
+	Volume struct{ Quantity }
+	// A Weight is a mass in ounces, pounds, grams or kilograms.
+	Weight struct{ Quantity }
+	// A Temperature is in degrees Fahrenheit or Celsius.
+	Temperature struct{ Quantity }
+	// A Duration runs from seconds to years. Months and years have no fixed
+	// length: in minutes a month counts as a twelfth of 365.25 days.
+	Duration struct{ Quantity }
+	// An Altitude is a height above the sea in feet or metres.
+	Altitude struct{ Quantity }
+	// A Pressure is a gauge pressure in psi or kPa.
+	Pressure struct{ Quantity }
+	// A Share is a strength in per cent by weight.
+	Share struct{ Quantity }
+)
