@@ -19,3 +19,7 @@ type Ingredient struct {
 	ToTaste  bool   // "to taste", "as needed": no amount on purpose
 	Unread   string // what stands where an amount should and could not be read
 }
+
+// ParseIngredient reads a line of an ingredient list as people write them. It
+// never fails: an amount that cannot be read is left in Unread.
+func ParseIngredient(s string) Ingredient { return Ingredient{Text: s, Item: s} }

@@ -50,3 +50,19 @@ type (
 	// A Share is a strength in per cent by weight.
 	Share struct{ Quantity }
 )
+
+// ParseQuantity reads an amount with or without a unit: 6, 1 1/2 cups, 4-5 lb.
+func ParseQuantity(s string) (Quantity, error) { return Quantity{}, errNotYet }
+
+// IsZero reports whether no amount was given.
+func (q Quantity) IsZero() bool { return q.Low == nil }
+
+// IsRange reports whether the amount runs from one number to another.
+func (q Quantity) IsRange() bool { return q.Low != nil && q.Low.Cmp(q.High) != 0 }
+
+// In gives the amount in another unit of the same dimension, exactly. It
+// reports false if u measures something else.
+func (q Quantity) In(u Unit) (Quantity, bool) { return Quantity{}, false }
+
+// String gives the amount as a cook writes it: 1 1/2 cups.
+func (q Quantity) String() string { return q.Text }

@@ -44,3 +44,6 @@ const (
 
 	Percent Unit = "%"
 )
+
+// Dimension gives what the unit measures.
+func (u Unit) Dimension() Dimension { return Count }
