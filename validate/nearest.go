@@ -1,0 +1,68 @@
+package validate
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+)
+
+// nearest gives the known words that are most like one that is not known, at
+// most n of them, best first. A word of which more than a third would have to
+// change is not like it, unless all its parts occur.
+func nearest(word string, known []string, n int) []string {
+	type near struct {
+		word string
+		away int
+	}
+	var found []near
+	for _, k := range known {
+		away := distance(word, k)
+		switch {
+		case away*3 <= max(len(word), len(k)):
+			found = append(found, near{k, away})
+		case holdsParts(k, word):
+			found = append(found, near{k, len(word) + away})
+		}
+	}
+	slices.SortStableFunc(found, func(a, b near) int { return cmp.Compare(a.away, b.away) })
+	var out []string
+	for _, f := range found[:min(n, len(found))] {
+		out = append(out, f.word)
+	}
+	return out
+}
+
+// holdsParts reports whether every part of an ID stands in a longer one:
+// tomato-sauce in tomato-sauce-standard-hot.
+func holdsParts(long, short string) bool {
+	for part := range strings.SplitSeq(short, "-") {
+		if len(part) < 3 || !strings.Contains(long, part) {
+			return false
+		}
+	}
+	return true
+}
+
+// distance counts the letters that must be added, dropped, changed or swapped
+// with a neighbour to turn a into b.
+func distance(a, b string) int {
+	before, last, row := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
+	for j := range last {
+		last[j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		row[0] = i
+		for j := 1; j <= len(b); j++ {
+			cost := 1
+			if a[i-1] == b[j-1] {
+				cost = 0
+			}
+			row[j] = min(last[j]+1, row[j-1]+1, last[j-1]+cost)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				row[j] = min(row[j], before[j-2]+1)
+			}
+		}
+		before, last, row = last, row, before
+	}
+	return last[len(b)]
+}
