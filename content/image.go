@@ -71,7 +71,7 @@ func readImage(data []byte) (Image, error) {
 	case "jpeg":
 		img.Format = "JPEG"
 		whole = jpegWhole(data)
-		if jpegSideways(data) {
+		if jpegOrientation(data) >= 5 {
 			img.Width, img.Height = c.Height, c.Width
 		}
 	case "png":

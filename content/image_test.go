@@ -14,7 +14,7 @@ import (
 	"testing"
 )
 
-func jpegOf(t *testing.T, w, h int) []byte {
+func jpegOf(t testing.TB, w, h int) []byte {
 	t.Helper()
 	var b bytes.Buffer
 	if err := jpeg.Encode(&b, image.NewGray(image.Rect(0, 0, w, h)), nil); err != nil {
@@ -23,7 +23,7 @@ func jpegOf(t *testing.T, w, h int) []byte {
 	return b.Bytes()
 }
 
-func pngOf(t *testing.T, w, h int) []byte {
+func pngOf(t testing.TB, w, h int) []byte {
 	t.Helper()
 	var b bytes.Buffer
 	if err := png.Encode(&b, image.NewPaletted(image.Rect(0, 0, w, h), color.Palette{color.Black})); err != nil {
@@ -33,7 +33,7 @@ func pngOf(t *testing.T, w, h int) []byte {
 }
 
 // webp1x1 is one lossy pixel.
-func webp1x1(t *testing.T) []byte {
+func webp1x1(t testing.TB) []byte {
 	t.Helper()
 	b, err := base64.StdEncoding.DecodeString("UklGRiIAAABXRUJQVlA4IBYAAAAwAQCdASoBAAEADsD+JaQAA3AAAAAA")
 	if err != nil {
@@ -128,6 +128,36 @@ func TestReadImageRefuses(t *testing.T) {
 	}
 }
 
+// A picture's notes go, and what is seen stays.
+func TestBare(t *testing.T) {
+	note := []byte("\xff\xfe\x00\x09at home")
+	j := jpegOf(t, 40, 30)
+	noted := slices.Concat(j[:2], note, j[2:])
+	chunk := append([]byte("\x00\x00\x00\x0btEXtPlace\x00 home"), 0, 0, 0, 0)
+	p := pngOf(t, 20, 10)
+	w := webp1x1(t)
+	tests := []struct {
+		format     string
+		data, want []byte
+	}{
+		{"JPEG", j, j},
+		{"JPEG", noted, j},
+		{"JPEG", append(slices.Clone(j), "a film after the picture"...), j},
+		{"JPEG", turned(noted, binary.LittleEndian, 1), j},
+		{"JPEG", turned(noted, binary.LittleEndian, 6), turned(j, binary.BigEndian, 6)},
+		{"PNG", p, p},
+		{"PNG", slices.Concat(p[:33], chunk, p[33:], []byte("more")), p},
+		{"WebP", w, w},
+		{"WebP", append(slices.Clone(w), "EXIF\x03\x00\x00\x00abc\x00"...), w},
+		{"SVG", []byte("<svg/>"), []byte("<svg/>")},
+	}
+	for i, test := range tests {
+		if got := Bare(test.format, test.data); !bytes.Equal(got, test.want) {
+			t.Errorf("%d: Bare(%q):\n%q\nwant\n%q", i, test.format, got, test.want)
+		}
+	}
+}
+
 // headerOf changes the size that a PNG's header gives, and its checksum.
 // PNG 3rd edition, 11.2.1: IHDR comes first, with width and height.
 func headerOf(p []byte, w, h uint32) []byte {
@@ -140,12 +170,19 @@ func headerOf(p []byte, w, h uint32) []byte {
 
 func FuzzReadImage(f *testing.F) {
 	f.Add("a.svg", []byte("<svg viewBox='0 0 1 1'/>"))
-	f.Add("a.png", []byte("\x89PNG\r\n\x1a\n"))
-	f.Add("a.jpg", turned([]byte{0xff, 0xd8, 0xff, 0xda, 0, 2}, binary.BigEndian, 6))
+	f.Add("a.png", pngOf(f, 2, 1))
+	f.Add("a.webp", webp1x1(f))
+	f.Add("a.jpg", turned(jpegOf(f, 2, 1), binary.BigEndian, 6))
 	f.Fuzz(func(t *testing.T, file string, data []byte) {
 		img, err := ReadImage(file, data)
 		if err == nil && (img.Width < 1 || img.Height < 1 || img.Width > MaxPixels/img.Height) {
 			t.Errorf("ReadImage(%q) = %v", file, img)
+		}
+		if err == nil {
+			again, err := ReadImage(file, Bare(img.Format, data))
+			if err != nil || again != img {
+				t.Errorf("without notes %s is %v, %v; was %v", file, again, err, img)
+			}
 		}
 		if err != nil && strings.TrimSpace(err.Error()) == "" {
 			t.Errorf("ReadImage(%q): an error without a word", file)
