@@ -1,0 +1,40 @@
+// Chromium, as the checks start it.
+import { execFileSync } from 'node:child_process';
+import { chromium } from 'playwright-core';
+import { serve } from './serve.mjs';
+
+export const program = execFileSync('which', ['chromium'], { encoding: 'utf8' }).trim();
+
+// flags keep the browser from talking to anybody but the server that it is given; no sandbox, so that root can run it.
+export const flags = [
+  '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
+  '--disable-background-networking', '--disable-component-update', '--disable-sync',
+];
+
+// visit serves the site, opens each page and each setting in turn in a fresh context, two at a time, and hands the
+// loaded page to look, which returns its faults. prepare, if given, runs before the page is asked for.
+export async function visit(root, pages, settings, look, prepare = async () => {}) {
+  const server = await serve(root);
+  const browser = await chromium.launch({ executablePath: program, args: flags });
+  const work = pages.flatMap(page => settings.map(setting => ({ page, setting })));
+  const faults = work.map(() => []);
+  let next = 0;
+  const worker = async () => {
+    while (next < work.length) {
+      const i = next++;
+      const { page, setting } = work[i];
+      const context = await browser.newContext(setting);
+      const tab = await context.newPage();
+      await prepare(tab);
+      const response = await tab.goto(server.url + page, { waitUntil: 'load' });
+      faults[i] = response.ok() || page === '/404.html'
+        ? await look(tab, page, setting)
+        : [`${page}: answered ${response.status()}`];
+      await context.close();
+    }
+  };
+  await Promise.all([worker(), worker()]);
+  await browser.close();
+  server.close();
+  return faults.flat();
+}

@@ -1,0 +1,59 @@
+// What a reader meets on a phone 320 px wide: nothing that the page's own security policy refuses, no sideways
+// scroll, also with the reader's own text spacing, nothing that jumps, nothing too small to hit, tables with heads
+// and captions, pictures with sizes.   node reader.mjs SITE PAGE...
+// Sources: WCAG 2.2, 1.4.10 reflow, 1.4.12 text spacing, 2.5.8 target size, 1.3.1 tables; Core Web Vitals (shift under
+// 0.1); HTML Living Standard (img dimensions); RFC 6596 (one canonical link); CSP level 3.
+import { visit } from './browser.mjs';
+import { report } from './site.mjs';
+
+const [root, ...pages] = process.argv.slice(2);
+const phone = { viewport: { width: 320, height: 640 }, reducedMotion: 'reduce' };
+const noise = new WeakMap(); // what each page's console said
+
+async function prepare(tab) {
+  noise.set(tab, []);
+  tab.on('console', m => m.type() === 'error' && noise.get(tab).push(m.text()));
+  tab.on('pageerror', e => noise.get(tab).push(e.message));
+  await tab.addInitScript(() => {
+    window.refused = [];
+    window.shift = 0;
+    document.addEventListener('securitypolicyviolation', e => window.refused.push(`${e.violatedDirective} ${e.blockedURI}`));
+    new PerformanceObserver(list => {
+      for (const e of list.getEntries()) if (!e.hadRecentInput) window.shift += e.value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+}
+
+// facts runs in the page.
+function facts() {
+  const all = (selector, keep) => [...document.querySelectorAll(selector)].filter(keep);
+  const small = e => {
+    const { width, height } = e.getBoundingClientRect();
+    return width && (width < 24 || height < 24);
+  };
+  const wide = () => document.documentElement.scrollWidth > document.documentElement.clientWidth;
+  const reflows = !wide();
+  const spacing = new CSSStyleSheet();
+  spacing.replaceSync('* {line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important} p {margin-bottom: 2em !important}');
+  document.adoptedStyleSheets.push(spacing);
+  return {
+    'scrolls sideways at 320 px': !reflows,
+    'scrolls sideways with wide text spacing': reflows && wide(),
+    'is refused by its own security policy': window.refused.join(', '),
+    'shifts while it loads': window.shift > 0.1 && window.shift,
+    'control under 24 px': all('button, input, select, summary, textarea', small).map(e => e.outerHTML.slice(0, 80)).join(', '),
+    'table without heads or caption': all('table', t => !t.querySelector('th[scope]') || !t.caption).length,
+    'picture without size': all('img', i => !i.getAttribute('width') || !i.getAttribute('height')).map(i => i.src).join(', '),
+    'canonical links are not one': document.querySelectorAll('head link[rel=canonical]').length === 1
+      ? false : document.querySelectorAll('link[rel=canonical]').length,
+  };
+}
+
+async function look(tab, page) {
+  await tab.waitForTimeout(200); // scripts that run after the load, and what they move
+  const found = Object.entries(await tab.evaluate(facts)).filter(([, v]) => v);
+  const said = noise.get(tab).filter(m => page !== '/404.html' || !m.includes('status of 404'));
+  return [...found.map(([what, v]) => `${page}: ${what}: ${v}`), ...said.map(m => `${page}: console: ${m}`)];
+}
+
+report(await visit(root, pages, [phone], look, prepare), pages.length, 'pages');
