@@ -11,25 +11,22 @@ export const flags = [
   '--disable-background-networking', '--disable-component-update', '--disable-sync',
 ];
 
-// visit serves the site, opens each page and each setting in turn in a fresh context, two at a time, and hands the
-// loaded page to look, which returns its faults. prepare, if given, runs before the page is asked for.
-export async function visit(root, pages, settings, look, prepare = async () => {}) {
+// visit serves the site, opens each page in a fresh context, two at a time, and hands it, loaded, to look, which returns
+// its faults. prepare, if given, runs before the page is asked for.
+export async function visit(root, pages, options, look, prepare = async () => {}) {
   const server = await serve(root);
   const browser = await chromium.launch({ executablePath: program, args: flags });
-  const work = pages.flatMap(page => settings.map(setting => ({ page, setting })));
-  const faults = work.map(() => []);
+  const faults = pages.map(() => []);
   let next = 0;
   const worker = async () => {
-    while (next < work.length) {
+    while (next < pages.length) {
       const i = next++;
-      const { page, setting } = work[i];
-      const context = await browser.newContext(setting);
+      const context = await browser.newContext(options);
       const tab = await context.newPage();
       await prepare(tab);
-      const response = await tab.goto(server.url + page, { waitUntil: 'load' });
-      faults[i] = response.ok() || page === '/404.html'
-        ? await look(tab, page, setting)
-        : [`${page}: answered ${response.status()}`];
+      const response = await tab.goto(server.url + pages[i], { waitUntil: 'load' });
+      const found = response.ok() || pages[i] === '/404.html';
+      faults[i] = found ? await look(tab, pages[i]) : [`${pages[i]}: answered ${response.status()}`];
       await context.close();
     }
   };

@@ -56,4 +56,4 @@ async function look(tab, page) {
   return [...found.map(([what, v]) => `${page}: ${what}: ${v}`), ...said.map(m => `${page}: console: ${m}`)];
 }
 
-report(await visit(root, pages, [phone], look, prepare), pages.length, 'pages');
+report(await visit(root, pages, phone, look, prepare), pages.length, 'pages');

@@ -1,13 +1,16 @@
-// WebVTT transcripts, by the W3C group's own parser.   node transcript.mjs FILE...
-import fs from 'node:fs';
+// WebVTT transcripts, by the W3C group's own parser.   node transcript.mjs FOLDER...
+import path from 'node:path';
 import webvtt from 'webvtt-parser';
-import { report } from './site.mjs';
+import { files, read, report } from './site.mjs';
 
-const names = process.argv.slice(2);
 const faults = [];
-for (const name of names) {
-  const { cues, errors } = new webvtt.WebVTTParser().parse(fs.readFileSync(name, 'utf8'), 'subtitles');
-  if (!cues.length) faults.push(`${name}: no cues`);
-  for (const e of errors) faults.push(`${name}:${e.line}:${e.col ?? 1}: ${e.message}`);
+let count = 0;
+for (const folder of process.argv.slice(2)) {
+  for (const name of files(folder, '.vtt')) {
+    count++;
+    const { cues, errors } = new webvtt.WebVTTParser().parse(read(folder, name), 'subtitles');
+    if (!cues.length) faults.push(`${path.join(folder, name)}: no cues`);
+    for (const e of errors) faults.push(`${path.join(folder, name)}:${e.line}:${e.col ?? 1}: ${e.message}`);
+  }
 }
-report(faults, names.length, 'transcripts');
+report(faults, count, 'transcripts');
