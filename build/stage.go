@@ -1,0 +1,174 @@
+package build
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"runtime"
+	"slices"
+	"sync"
+	"sync/atomic"
+)
+
+// A stage is the folder in which a site is made ready.
+type stage struct {
+	old      *tree // what is published now
+	dir      string
+	progress func(done, total int)
+	same     atomic.Int64
+	done     int
+	mu       sync.Mutex // guards done and calls of progress
+}
+
+// fill writes a site into the folder, the list of its files first.
+func (s *stage) fill(files []File) error {
+	paths := make([]string, len(files))
+	for i, f := range files {
+		if !filepath.IsLocal(filepath.FromSlash(f.Path)) || f.Path == manifestName {
+			return fmt.Errorf("%s cannot be the path of a published file", f.Path)
+		}
+		paths[i] = f.Path
+	}
+	if err := os.Mkdir(s.dir, 0o777); err != nil {
+		return err
+	}
+	if err := writeSynced(filepath.Join(s.dir, manifestName), manifest(paths)); err != nil {
+		return err
+	}
+	if err := s.makeFolders(paths); err != nil {
+		return err
+	}
+	return s.putAll(files)
+}
+
+func writeSynced(name string, data []byte) error {
+	f, err := os.Create(name)
+	if err != nil {
+		return err
+	}
+	_, err = f.Write(data)
+	return errors.Join(err, f.Sync(), f.Close())
+}
+
+func (s *stage) makeFolders(paths []string) error {
+	made := make(map[string]bool)
+	for _, p := range paths {
+		folder := filepath.Dir(filepath.FromSlash(p))
+		if made[folder] {
+			continue
+		}
+		made[folder] = true
+		if err := os.MkdirAll(filepath.Join(s.dir, folder), 0o777); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// putAll writes the files, a stretch of them on each processor.
+func (s *stage) putAll(files []File) error {
+	if len(files) == 0 {
+		return nil
+	}
+	workers := runtime.GOMAXPROCS(0)
+	stretches := slices.Collect(slices.Chunk(files, (len(files)+workers-1)/workers))
+	errs := make([]error, len(stretches))
+	var wg sync.WaitGroup
+	for i, stretch := range stretches {
+		wg.Go(func() { errs[i] = s.putStretch(stretch, len(files)) })
+	}
+	wg.Wait()
+	return errors.Join(errs...)
+}
+
+func (s *stage) putStretch(files []File, total int) error {
+	for _, f := range files {
+		if err := s.put(f); err != nil {
+			return fmt.Errorf("write %s: %w", f.Path, err)
+		}
+		s.mu.Lock()
+		s.done++
+		if s.progress != nil {
+			s.progress(s.done, total)
+		}
+		s.mu.Unlock()
+	}
+	return nil
+}
+
+// put writes one file. One that has not changed is linked to the file of the
+// old site, and keeps its time: servers go by it when they are asked for what
+// is new.
+func (s *stage) put(f File) error {
+	name := filepath.FromSlash(f.Path)
+	if s.old.made[f.Path] && unchanged(filepath.Join(s.old.dir, name), f) {
+		if os.Link(filepath.Join(s.old.dir, name), filepath.Join(s.dir, name)) == nil {
+			s.same.Add(1)
+			return nil
+		}
+	}
+	// A linked file must never be written into, so this one may not exist yet.
+	w, err := os.OpenFile(filepath.Join(s.dir, name), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+	if err != nil {
+		return err
+	}
+	if f.Open == nil {
+		_, err = w.Write(f.Data)
+	} else {
+		err = copyFrom(w, f)
+	}
+	return errors.Join(err, w.Close())
+}
+
+func copyFrom(w io.Writer, f File) error {
+	r, err := f.Open()
+	if err != nil {
+		return err
+	}
+	defer r.Close()
+	_, err = io.Copy(w, r)
+	return err
+}
+
+// unchanged reports whether the file of that name has the same bytes.
+func unchanged(name string, f File) bool {
+	if f.Open == nil {
+		info, err := os.Stat(name)
+		if err != nil || info.Size() != int64(len(f.Data)) {
+			return false
+		}
+		old, err := os.ReadFile(name)
+		return err == nil && bytes.Equal(old, f.Data)
+	}
+	old, err := os.Open(name)
+	if err != nil {
+		return false
+	}
+	defer old.Close()
+	r, err := f.Open()
+	if err != nil {
+		return false
+	}
+	defer r.Close()
+	return sameBytes(old, r)
+}
+
+func sameBytes(a, b io.Reader) bool {
+	bufA, bufB := make([]byte, 64<<10), make([]byte, 64<<10)
+	for {
+		n, errA := io.ReadFull(a, bufA)
+		m, errB := io.ReadFull(b, bufB)
+		if !bytes.Equal(bufA[:n], bufB[:m]) {
+			return false
+		}
+		if errA != nil || errB != nil {
+			return ended(errA) && ended(errB)
+		}
+	}
+}
+
+// ended reports whether a reading came to the end of what there was.
+func ended(err error) bool { return err == io.EOF || err == io.ErrUnexpectedEOF }
