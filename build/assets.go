@@ -1,16 +1,49 @@
 package build
 
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io"
+	"io/fs"
+	"path"
+	"regexp"
+	"slices"
+	"strings"
+
+	"stillroom/content"
+	"stillroom/themes"
+	"stillroom/validate"
+)
+
 // Assets are the pictures and the theme's files under the addresses at which
-// they are published.
+// they are published. An address holds a hash of the bytes that it stands for,
+// so that a browser may keep it for ever.
 type Assets struct {
 	pictures map[string]Image  // by name relative to content/pictures
 	urls     map[string]string // by the theme's name for the file: style.css
+	files    []File
 }
 
 // An Image is a picture as it is published.
 type Image struct {
 	Src           string // address, from the root: /assets/damson-jam.HASH.jpg
 	Width, Height int    // in pixels, as it is to be shown upright
+}
+
+// NewAssets makes the assets of what readers get to see: the theme's files,
+// and the pictures that something published shows. A picture of a draft is
+// held back with it.
+func NewAssets(c validate.Checked, t *themes.Theme) (*Assets, error) {
+	a := &Assets{pictures: make(map[string]Image), urls: make(map[string]string)}
+	a.addTheme(t.Files)
+	for _, name := range shown(newEdition(c.Site(), c.Day(), a)) {
+		if err := a.addPicture(c.Site(), name); err != nil {
+			return nil, err
+		}
+	}
+	return a, nil
 }
 
 // Picture finds a picture by its name relative to content/pictures.
@@ -22,3 +55,86 @@ func (a *Assets) Picture(file string) (Image, bool) {
 // URL gives the address of one of the theme's files by its name there, or
 // nothing if the theme has no such file.
 func (a *Assets) URL(name string) string { return a.urls[name] }
+
+// Files gives the files that stand at the addresses, each once.
+func (a *Assets) Files() []File {
+	files := slices.Clone(a.files)
+	slices.SortFunc(files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
+	return slices.CompactFunc(files, func(a, b File) bool { return a.Path == b.Path })
+}
+
+// addTheme gives addresses to what styles refer to before it does to the
+// styles, whose own hash must cover the addresses within.
+func (a *Assets) addTheme(files []themes.File) {
+	for _, f := range files {
+		if path.Ext(f.Name) != ".css" {
+			a.urls[f.Name] = a.add(f.Name, f.Data)
+		}
+	}
+	for _, f := range files {
+		if path.Ext(f.Name) == ".css" {
+			a.urls[f.Name] = a.add(f.Name, a.pointed(f.Data))
+		}
+	}
+}
+
+// add publishes bytes under their hashed name.
+func (a *Assets) add(name string, data []byte) string {
+	address := hashed(name, data)
+	a.files = append(a.files, File{Path: address[1:], Data: data})
+	return address
+}
+
+// hashed is the address of bytes: /assets/NAME.HASH.ext. Sixteen hexadecimal
+// digits keep any two of 100,000 files apart but for one chance in a thousand
+// million.
+func hashed(name string, data []byte) string {
+	sum := sha256.Sum256(data)
+	ext := path.Ext(name)
+	stem := slug(strings.TrimSuffix(path.Base(name), ext))
+	return "/assets/" + stem + "." + hex.EncodeToString(sum[:8]) + strings.ToLower(ext)
+}
+
+// references are the url(NAME) of a style, NAME being a file of the theme.
+var references = regexp.MustCompile(`url\(\s*["']?([^"'()\s]+)["']?\s*\)`)
+
+// pointed puts the addresses of files into a style that names them.
+func (a *Assets) pointed(css []byte) []byte {
+	return references.ReplaceAllFunc(css, func(m []byte) []byte {
+		name := string(references.FindSubmatch(m)[1])
+		if url, ok := a.urls[name]; ok {
+			return []byte("url(" + url + ")")
+		}
+		return m
+	})
+}
+
+// addPicture reads a picture once, for its size and its hash. It is read again
+// when it is written, so that a site's pictures are never all in memory.
+func (a *Assets) addPicture(site *content.Site, name string) error {
+	file := site.Pictures[name].Path
+	img, data, err := readPicture(site.FS, file)
+	if err != nil {
+		return err
+	}
+	src := hashed(name, data)
+	a.pictures[name] = Image{Src: src, Width: img.Width, Height: img.Height}
+	a.files = append(a.files, File{Path: src[1:], Open: func() (io.ReadCloser, error) {
+		_, data, err := readPicture(site.FS, file)
+		return io.NopCloser(bytes.NewReader(data)), err
+	}})
+	return nil
+}
+
+// readPicture gives the bytes of a picture as they are published.
+func readPicture(fsys fs.FS, file string) (content.Image, []byte, error) {
+	data, err := fs.ReadFile(fsys, file)
+	if err != nil {
+		return content.Image{}, nil, fmt.Errorf("read a picture: %w", err)
+	}
+	img, err := content.ReadImage(file, data)
+	if err != nil {
+		return content.Image{}, nil, fmt.Errorf("the picture %w", err)
+	}
+	return img, content.Bare(img.Format, data), nil
+}
