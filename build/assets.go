@@ -23,6 +23,7 @@ import (
 type Assets struct {
 	pictures map[string]Image  // by name relative to content/pictures
 	urls     map[string]string // by the theme's name for the file: style.css
+	media    map[string]string // by path in the site's folder
 	files    []File
 }
 
@@ -33,15 +34,19 @@ type Image struct {
 }
 
 // NewAssets makes the assets of what readers get to see: the theme's files,
-// and the pictures that something published shows. A picture of a draft is
-// held back with it.
+// the pictures that something published shows, and the recordings of published
+// episodes. What belongs to a draft is held back with it.
 func NewAssets(c validate.Checked, t *themes.Theme) (*Assets, error) {
-	a := &Assets{pictures: make(map[string]Image), urls: make(map[string]string)}
+	a := &Assets{pictures: make(map[string]Image), urls: make(map[string]string), media: make(map[string]string)}
 	a.addTheme(t.Files)
-	for _, name := range shown(newEdition(c.Site(), c.Day(), a)) {
+	e := newEdition(c.Site(), c.Day(), a)
+	for _, name := range shown(e) {
 		if err := a.addPicture(c.Site(), name); err != nil {
 			return nil, err
 		}
+	}
+	for _, ep := range slices.Backward(e.episodes) { // the first that names a recording keeps it
+		a.addMedia(c.Site(), ep)
 	}
 	return a, nil
 }
