@@ -101,14 +101,14 @@ func (p *Process) Largest() string { return p.Jars[len(p.Jars)-1].Jar }
 // or of the next published size up, as for a size that was not tested. It is
 // nil for a jar larger than any that was.
 func (p *Process) Jar(j content.Jar) (tested *JarProcess, exact bool) {
-	size, ok := jarSize(j)
+	size, ok := jarOunces(j)
 	if !ok {
 		return nil, false
 	}
 	for i := range p.Jars {
-		published, ok := jarSizes()[p.Jars[i].Jar]
-		if !ok {
-			continue
+		published := JarOunces(p.Jars[i].Jar)
+		if published == nil {
+			continue // kept in whatever jar there is
 		}
 		if c := size.Cmp(published); c <= 0 {
 			return &p.Jars[i], c == 0
@@ -123,6 +123,7 @@ type Missing struct {
 	Nearest []string       // with Unknown: the IDs most like it, best first; empty if none is near
 	Ways    []content.Way  // the ID is known, but for these methods only
 	Packs   []content.Pack // the ID is known for the method, but for these packs only
+	Instead []string       // with Ways or Packs: IDs of the same food that have what was asked for
 }
 
 // Processes gives every process, in order of ID and method. Nobody may change
@@ -156,7 +157,19 @@ func FindProcess(id string, way content.Way, pack content.Pack) (p *Process, why
 	if len(why.Packs) > 0 {
 		why.Ways = nil
 	}
+	why.Instead = sameFood(all[i-1].Food, method, pack)
 	return nil, why
+}
+
+// sameFood gives the IDs of the processes of a food for a method and a pack.
+func sameFood(food string, method content.Way, pack content.Pack) []string {
+	var ids []string
+	for _, p := range processes() {
+		if p.Food == food && p.Method == method && (pack == "" || p.Pack == pack) {
+			ids = append(ids, p.ID)
+		}
+	}
+	return ids
 }
 
 // nearestIDs gives the IDs that are most like a misspelt one, at most three.

@@ -124,6 +124,13 @@ const (
 	practice = "common practice, no source" // of the kitchen, not of a publication
 )
 
+// source makes a source of the publication that a column names, and of the
+// first evidence of the row.
+func (r row) source(column string) Source {
+	first, _, _ := strings.Cut(r.text("evidence"), " ")
+	return sourceOf(r.text(column), evidence(first))
+}
+
 // evidence gives what a code of an evidence cell stands for.
 func evidence(code string) string {
 	switch code {

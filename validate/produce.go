@@ -1,0 +1,217 @@
+package validate
+
+import (
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+	"sync"
+	"time"
+)
+
+// A Produce is a food that is preserved. Nobody may change what it points to.
+type Produce struct {
+	Name      string // singular: plum
+	Plural    string // plums
+	Group     Group
+	Acidity   Acidity // by its pH, or as a notice or a publication rules
+	Low, High *big.Rat
+	PH        []PHRange    // the rows behind Low and High; empty if none is listed
+	Basis     string       // of an Acidity that is not by pH
+	Season    []time.Month // northern temperate zone, in order of the months
+	Blanch    []Blanching  // before freezing; empty if it is not wanted, or not known
+}
+
+// A Group is a kind of food.
+type Group string
+
+// The groups of produce.
+const (
+	Berry      Group = "berry"
+	StoneFruit Group = "stone fruit"
+	PomeFruit  Group = "pome fruit"
+	Citrus     Group = "citrus"
+	Fruits     Group = "fruit" // all other fruit, and rhubarb
+	Melon      Group = "melon"
+	TomatoLike Group = "tomato"
+	Vegetables Group = "vegetable"
+	Peppers    Group = "pepper"
+	Greens     Group = "greens"
+	Legumes    Group = "legume"
+	Mushrooms  Group = "mushroom"
+	Herbs      Group = "herb"
+	Aromatics  Group = "aromatic" // garlic, ginger, horseradish
+	Nuts       Group = "nut"
+	Meats      Group = "meat"
+	Poultries  Group = "poultry" // with rabbit, which is canned as poultry is
+	Fishes     Group = "fish"
+	Shellfish  Group = "shellfish"
+	Eggs       Group = "egg"
+	Dairies    Group = "dairy"
+)
+
+// Fruit reports whether the group is of fruit; tomatoes are not.
+func (g Group) Fruit() bool {
+	switch g {
+	case Berry, StoneFruit, PomeFruit, Citrus, Fruits, Melon:
+		return true
+	}
+	return false
+}
+
+// A Blanching is how long a vegetable is blanched before it is frozen.
+type Blanching struct {
+	Form      string   // small, shredded; empty where one time holds for all
+	Low, High *big.Rat // minutes; equal unless a range is published
+	Source    Source
+}
+
+// LookUpProduce finds the food that a few words speak of: an entry of a
+// recipe's produce, or the item of an ingredient. What is made of a food and
+// is no longer that food (a seed, an oil, a paste) is not found.
+func LookUpProduce(words string) (Produce, bool) {
+	k := kitchen()
+	var list [24]textWord
+	m, _ := k.book.head(k.book.cut(words, list[:0]))
+	if m.produce == 0 {
+		return Produce{}, false
+	}
+	return k.produce[m.produce-1], true
+}
+
+// AllProduce gives every food of the table, in order of name. Nobody may
+// change them.
+func AllProduce() []Produce { return kitchen().produce }
+
+// A kitchenTable is all that is known of foods and ingredients by name.
+type kitchenTable struct {
+	produce []Produce
+	book    *phraseBook
+}
+
+// A phrase that ends in "=" has no plural; the name of a food that begins with
+// "~" stands for other phrases, and is none itself.
+var kitchen = sync.OnceValue(func() *kitchenTable {
+	k := &kitchenTable{book: newPhraseBook()}
+	for _, r := range readTable("produce.tsv") {
+		p := produceOf(r)
+		k.produce = append(k.produce, p)
+		m := meaning{kind: p.Group.kind(), produce: len(k.produce)}
+		if p.Name == "garlic" {
+			m.kind = ItemGarlic
+		}
+		if name := r.text("produce"); name[0] != '~' {
+			k.teach(r, name, m)
+		}
+		for _, alias := range r.list("also") {
+			k.teach(r, alias, m)
+		}
+	}
+	for _, r := range readTable("items.tsv") {
+		m := meaning{kind: ItemKind(r.text("kind")), variety: r.text("variety")}
+		for _, phrase := range r.list("phrases") {
+			k.teach(r, phrase, m)
+		}
+	}
+	return k
+})
+
+// teach adds a phrase that no other row may have.
+func (k *kitchenTable) teach(r row, phrase string, m meaning) {
+	if !k.book.add(phrase, m) {
+		panic(fmt.Sprintf("%s: %q is known already", r.place, phrase))
+	}
+}
+
+func produceOf(r row) Produce {
+	p := Produce{
+		Name:   strings.Trim(r.text("produce"), "~="),
+		Group:  Group(r.text("group")),
+		Basis:  r.text("basis"),
+		Season: months(r),
+	}
+	switch {
+	case r.text("plural") != "":
+		p.Plural = r.text("plural")
+	case strings.HasSuffix(r.text("produce"), "="):
+		p.Plural = p.Name
+	default:
+		p.Plural = plural(p.Name)
+	}
+	for _, food := range r.list("ph") {
+		rows, ok := phRows()[food]
+		if !ok {
+			panic(fmt.Sprintf("%s: no pH is listed of %q", r.place, food))
+		}
+		p.PH = append(p.PH, rows...)
+	}
+	if len(p.PH) > 0 {
+		p.Low = slices.MinFunc(p.PH, func(a, b PHRange) int { return a.Low.Cmp(b.Low) }).Low
+		p.High = slices.MaxFunc(p.PH, func(a, b PHRange) int { return a.High.Cmp(b.High) }).High
+		p.Acidity = acidityOf(p.Low, p.High)
+	}
+	if r.text("acidity") != "" {
+		p.Acidity = word(r, "acidity", acidities)
+	}
+	for _, id := range r.list("blanch") {
+		p.Blanch = append(p.Blanch, blanching(id))
+	}
+	return p
+}
+
+// blanching makes a blanching of a limit such as blanch-asparagus-small.
+func blanching(id string) Blanching {
+	form := ""
+	if _, after, ok := strings.Cut(id, ":"); ok {
+		id, form = strings.TrimSuffix(id, ":"+after), after
+	}
+	l := LimitOf(id)
+	return Blanching{Form: form, Low: l.Low, High: l.High, Source: l.Source}
+}
+
+// months reads a season: "6-8" is June to August, "11-2" November to February.
+func months(r row) []time.Month {
+	text := r.text("season")
+	if text == "" {
+		return nil
+	}
+	from, to, isRange := strings.Cut(text, "-")
+	if !isRange {
+		to = from
+	}
+	first, last := time.Month(r.whole(from)), time.Month(r.whole(to))
+	var ms []time.Month
+	for m := time.January; m <= time.December; m++ {
+		within := first <= m && m <= last
+		if first > last {
+			within = m >= first || m <= last
+		}
+		if within {
+			ms = append(ms, m)
+		}
+	}
+	return ms
+}
+
+// kind is what the foods of a group are among ingredients.
+func (g Group) kind() ItemKind {
+	switch {
+	case g.Fruit():
+		return ItemFruit
+	case g == Legumes:
+		return ItemLegume
+	case g == Mushrooms:
+		return ItemMushroom
+	case g == Herbs:
+		return ItemHerb
+	case g == Nuts:
+		return ItemNut
+	case g == Meats, g == Poultries, g == Fishes, g == Shellfish:
+		return ItemMeat
+	case g == Eggs:
+		return ItemEgg
+	case g == Dairies:
+		return ItemDairy
+	}
+	return ItemVegetable
+}

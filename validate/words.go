@@ -1,0 +1,196 @@
+package validate
+
+import (
+	"strings"
+)
+
+// A phraseBook finds the longest known phrase at a place in a text. It is
+// built once and then only read.
+type phraseBook struct {
+	words   map[string]int32  // the number, from 1, of each word that occurs in a phrase
+	next    map[step]int32    // from a place in the book, by a word, to the next place
+	meaning map[int32]meaning // what ends at a place
+}
+
+// A step leads from a place in the book by a word.
+type step struct{ from, word int32 }
+
+// A meaning is what a phrase stands for.
+type meaning struct {
+	kind    ItemKind
+	variety string // cider, pickling, powdered
+	produce int    // number of the produce, from 1; 0 for none
+}
+
+func newPhraseBook() *phraseBook {
+	return &phraseBook{words: map[string]int32{}, next: map[step]int32{}, meaning: map[int32]meaning{}}
+}
+
+// add takes in a phrase and the plural of its last word; a phrase that ends
+// in "=" has no plural. It reports whether the phrase is new: one that is
+// known keeps its first meaning.
+func (b *phraseBook) add(phrase string, m meaning) bool {
+	phrase, alone := strings.CutSuffix(phrase, "=")
+	words := strings.Fields(phrase)
+	place := b.path(words)
+	if _, known := b.meaning[place]; known {
+		return false
+	}
+	b.meaning[place] = m
+	if alone {
+		return true
+	}
+	last := len(words) - 1
+	words[last] = plural(words[last])
+	place = b.path(words)
+	if _, known := b.meaning[place]; !known {
+		b.meaning[place] = m
+	}
+	return true
+}
+
+// path makes the places of a phrase and gives the last.
+func (b *phraseBook) path(words []string) int32 {
+	place := int32(0)
+	for _, w := range words {
+		n, ok := b.words[w]
+		if !ok {
+			n = int32(len(b.words) + 1)
+			b.words[w] = n
+		}
+		to, ok := b.next[step{place, n}]
+		if !ok {
+			to = int32(len(b.next) + 1)
+			b.next[step{place, n}] = to
+		}
+		place = to
+	}
+	return place
+}
+
+// longest gives the meaning of the longest phrase that begins a text, and how
+// many of its words it takes; 0 if there is none.
+func (b *phraseBook) longest(text []textWord) (m meaning, taken int) {
+	place := int32(0)
+	for i, w := range text {
+		to, ok := b.next[step{place, w.number}]
+		if !ok {
+			break
+		}
+		place = to
+		if found, ok := b.meaning[place]; ok {
+			m, taken = found, i+1
+		}
+	}
+	return m, taken
+}
+
+// head gives the meaning of what a text speaks of: the last phrase before it
+// turns to something else, as peppers in "finely chopped red bell peppers, in
+// strips".
+func (b *phraseBook) head(text []textWord) (m meaning, ok bool) {
+	for i := 0; i < len(text); {
+		found, taken := b.longest(text[i:])
+		switch {
+		case taken > 0:
+			m, ok = found, true
+			i += taken
+		case text[i].turns && ok:
+			return m, true
+		default:
+			i++
+		}
+	}
+	return m, ok
+}
+
+// holds reports whether a phrase of that kind stands anywhere in a text.
+func (b *phraseBook) holds(text []textWord, kind ItemKind) bool {
+	for i := range text {
+		if m, taken := b.longest(text[i:]); taken > 0 && m.kind == kind {
+			return true
+		}
+	}
+	return false
+}
+
+// A textWord is a word of a text, or a mark of punctuation.
+type textWord struct {
+	number int32 // of the book; 0 if the book does not know it
+	turns  bool  // after it the text speaks of something else
+}
+
+// turning are the words after which a text speaks of something else.
+var turning = map[string]bool{
+	"and": true, "as": true, "for": true, "from": true, "in": true, "into": true, "or": true,
+	"plus": true, "to": true, "until": true, "with": true, "without": true,
+}
+
+// cut splits a text into words and appends them to list.
+func (b *phraseBook) cut(text string, list []textWord) []textWord {
+	text = plain(text)
+	start := 0
+	for i := 0; i <= len(text); i++ {
+		if i < len(text) && 'a' <= text[i] && text[i] <= 'z' {
+			continue
+		}
+		if start < i {
+			w := text[start:i]
+			list = append(list, textWord{b.words[w], turning[w]})
+		}
+		start = i + 1
+		if i < len(text) && strings.IndexByte(",;:(/", text[i]) >= 0 {
+			list = append(list, textWord{turns: true})
+		}
+	}
+	return list
+}
+
+// plain turns a text into lower case without accents. It gives the text itself
+// back if it is so already.
+func plain(text string) string {
+	for i := range len(text) {
+		if c := text[i]; c >= 0x80 || 'A' <= c && c <= 'Z' {
+			return strings.Map(plainLetter, text)
+		}
+	}
+	return text
+}
+
+func plainLetter(r rune) rune {
+	switch {
+	case 'A' <= r && r <= 'Z':
+		return r + 'a' - 'A'
+	case r < 0x80:
+		return r
+	}
+	if base, ok := accented[r]; ok {
+		return base
+	}
+	return ' '
+}
+
+// accented are the letters that cooks write with an accent: jalapeño, purée.
+var accented = map[rune]rune{
+	'à': 'a', 'á': 'a', 'â': 'a', 'ä': 'a', 'å': 'a', 'ç': 'c', 'è': 'e', 'é': 'e', 'ê': 'e', 'ë': 'e',
+	'í': 'i', 'î': 'i', 'ï': 'i', 'ñ': 'n', 'ó': 'o', 'ô': 'o', 'ö': 'o', 'ø': 'o', 'ú': 'u', 'û': 'u', 'ü': 'u',
+	'É': 'e', 'Ñ': 'n', 'Ü': 'u', 'Ö': 'o', 'Ä': 'a',
+}
+
+// plural gives the plural of a word as English spells it.
+func plural(w string) string {
+	for _, end := range []string{"leaf", "loaf", "half", "calf"} {
+		if strings.HasSuffix(w, end) {
+			return w[:len(w)-1] + "ves"
+		}
+	}
+	for _, end := range []string{"s", "x", "ch", "sh", "tato", "mato", "ngo"} {
+		if strings.HasSuffix(w, end) {
+			return w + "es"
+		}
+	}
+	if n := len(w) - 1; n > 0 && w[n] == 'y' && !strings.ContainsRune("aeiou", rune(w[n-1])) {
+		return w[:n] + "ies"
+	}
+	return w + "s"
+}
