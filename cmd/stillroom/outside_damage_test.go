@@ -1,0 +1,75 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// replace is damage to the first file that the pattern names, in which old must be found.
+func replace(pattern, old, new string) func(*testing.T, string) {
+	return func(t *testing.T, dir string) {
+		t.Helper()
+		name := filepath.Join(dir, site{dir: dir}.first(t, pattern))
+		text := readFile(t, name)
+		if !strings.Contains(text, old) {
+			t.Fatalf("%s holds no %q to damage", name, old)
+		}
+		if err := os.WriteFile(name, []byte(strings.Replace(text, old, new, 1)), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// insert is damage to a page: the text is put at the end of its main part.
+func insert(pattern, text string) func(*testing.T, string) {
+	return replace(pattern, "</main>", text+"</main>")
+}
+
+// add is damage to every file that the pattern names: the text is put at its end.
+func add(pattern, text string) func(*testing.T, string) {
+	return func(t *testing.T, dir string) {
+		t.Helper()
+		names := site{dir: dir}.glob(pattern)
+		if len(names) == 0 {
+			t.Fatalf("the example publishes no %s", pattern)
+		}
+		for _, name := range names {
+			name = filepath.Join(dir, name)
+			if err := os.WriteFile(name, []byte(readFile(t, name)+text), 0o644); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+}
+
+// write is damage: a file of the name is there, and holds the text.
+func write(name, text string) func(*testing.T, string) {
+	return func(t *testing.T, dir string) {
+		t.Helper()
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// remove is damage: the file is gone.
+func remove(name string) func(*testing.T, string) {
+	return func(t *testing.T, dir string) {
+		t.Helper()
+		if err := os.Remove(filepath.Join(dir, name)); err != nil {
+			t.Fatal(err)
+		}
+	}
+}
+
+// all does several damages.
+func all(damages ...func(*testing.T, string)) func(*testing.T, string) {
+	return func(t *testing.T, dir string) {
+		t.Helper()
+		for _, do := range damages {
+			do(t, dir)
+		}
+	}
+}

@@ -1,0 +1,91 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// A site is a published one.
+type site struct {
+	dir     string
+	address string   // where it is to stand
+	kinds   []string // the path of one page of each kind
+	recipes []string // every recipe page, as a file of dir
+}
+
+func publishExample(t *testing.T) site {
+	t.Helper()
+	dir := filepath.Join(t.TempDir(), "published")
+	var stdout, stderr bytes.Buffer
+	if status := run([]string{"publish", example, "--to", dir}, strings.NewReader(""), &stdout, &stderr); status != 0 {
+		t.Fatalf("publish: status %d\n%s%s", status, &stdout, &stderr)
+	}
+	settings, err := os.ReadFile(filepath.Join(example, "content/site.yaml"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	address := regexp.MustCompile(`(?m)^address:\s*(\S+)`).FindSubmatch(settings)
+	if address == nil {
+		t.Fatal("the example has no address, so it has no feeds and no structured data")
+	}
+	s := site{dir: dir, address: string(address[1])}
+	s.recipes = s.glob("recipes/*/index.html")
+	s.kinds = s.pageKinds(t)
+	return s
+}
+
+// pageKinds picks one page of each kind, among them the first recipe of each way of keeping.
+func (s site) pageKinds(t *testing.T) []string {
+	kinds := []string{"/", "/recipes/", "/show-notes/", "/search/", "/about/", "/404.html"}
+	for _, pattern := range []string{"show-notes/*/index.html", "produce/*/index.html", "season/*/index.html"} {
+		kinds = append(kinds, s.path(s.first(t, pattern)))
+	}
+	recipe := regexp.MustCompile(`href="?(/recipes/[a-z0-9-]+/)`)
+	for _, way := range []string{"boiling-water", "pressure", "fermenting", "freezer", "drying"} {
+		index := s.first(t, "keeping/"+way+"/index.html")
+		found := recipe.FindStringSubmatch(readFile(t, filepath.Join(s.dir, index)))
+		if found == nil {
+			t.Fatalf("%s lists no recipe", index)
+		}
+		kinds = append(kinds, s.path(index), found[1], found[1]+"card/")
+	}
+	slices.Sort(kinds)
+	return slices.Compact(kinds)
+}
+
+// glob lists files of the site by a pattern, relative to it.
+func (s site) glob(pattern string) []string {
+	names, _ := filepath.Glob(filepath.Join(s.dir, filepath.FromSlash(pattern)))
+	for i, name := range names {
+		names[i], _ = filepath.Rel(s.dir, name)
+	}
+	return names
+}
+
+func (s site) first(t *testing.T, pattern string) string {
+	t.Helper()
+	names := s.glob(pattern)
+	if len(names) == 0 {
+		t.Fatalf("the example publishes no %s", pattern)
+	}
+	return names[0]
+}
+
+// path is where a reader finds a page.
+func (s site) path(name string) string {
+	return "/" + strings.TrimSuffix(filepath.ToSlash(name), "index.html")
+}
+
+func readFile(t *testing.T, name string) string {
+	t.Helper()
+	text, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
+}
