@@ -1,0 +1,101 @@
+// Package themes holds the look of a published site: templates, styles,
+// scripts, fonts and drawings.
+//
+// The built-in theme is called enamel. Its folder has three parts: pages, one
+// template for each kind of page; parts, the templates that pages share; and
+// files, which are published under addresses of their own. Templates place the
+// values that they are given, and decide nothing.
+package themes
+
+import (
+	"embed"
+	"fmt"
+	"html/template"
+	"io"
+	"io/fs"
+	"path"
+	"strings"
+)
+
+// BuiltIn is the name of the theme that is part of the program.
+const BuiltIn = "enamel"
+
+//go:embed enamel/pages enamel/parts enamel/files
+var builtIn embed.FS
+
+// A Theme is ready to write pages. It may be used by several goroutines.
+type Theme struct {
+	Files []File // in order of name
+	pages map[string]*template.Template
+}
+
+// A File is published as it is, under a name that says what is in it. A style
+// refers to another file of the theme as url(NAME), which is replaced by the
+// address at which that file is published.
+type File struct {
+	Name string // style.css
+	Data []byte // minified, if it is a style, a script or a drawing
+}
+
+// Load makes the built-in theme. A file in overrides stands in for the built-in
+// theme's file of the same name, or is added to it; overrides may be nil.
+func Load(overrides fs.FS) (*Theme, error) {
+	base, err := fs.Sub(builtIn, BuiltIn)
+	if err != nil {
+		return nil, err
+	}
+	sources, err := layer(base, overrides)
+	if err != nil {
+		return nil, err
+	}
+	t := &Theme{}
+	if t.Files, err = minifyFiles(sources["files"]); err != nil {
+		return nil, err
+	}
+	t.pages, err = parse(sources["parts"], sources["pages"])
+	return t, err
+}
+
+// Write writes a page of the given kind: recipe, episode, home.
+func (t *Theme) Write(w io.Writer, kind string, page any) error {
+	tmpl, ok := t.pages[kind]
+	if !ok {
+		return fmt.Errorf("the theme has no page for %q", kind)
+	}
+	return tmpl.Execute(w, page)
+}
+
+// parse reads the shared parts once, and gives each page a copy of them in
+// which its own "main" stands.
+func parse(parts, pages []File) (map[string]*template.Template, error) {
+	shared := template.New("").Option("missingkey=error")
+	for _, p := range parts {
+		if err := parseInto(shared, "parts", p); err != nil {
+			return nil, err
+		}
+	}
+	parsed := make(map[string]*template.Template, len(pages))
+	for _, p := range pages {
+		own := template.Must(shared.Clone())
+		if err := parseInto(own, "pages", p); err != nil {
+			return nil, err
+		}
+		shell := own.Lookup("shell")
+		if shell == nil {
+			return nil, fmt.Errorf("the theme has no part that defines %q", "shell")
+		}
+		parsed[strings.TrimSuffix(p.Name, path.Ext(p.Name))] = shell
+	}
+	return parsed, nil
+}
+
+func parseInto(t *template.Template, folder string, f File) error {
+	text, err := minifyTemplate(f.Data)
+	if err == nil {
+		_, err = t.Parse(string(text))
+	}
+	if err != nil {
+		return fmt.Errorf("read %s/%s of the theme: %w", folder, f.Name, err)
+	}
+	return nil
+}
