@@ -1,0 +1,153 @@
+package validate
+
+import (
+	"math/big"
+	"strings"
+	"sync"
+)
+
+// A Density is what a US cup of a food weighs in one form of it.
+type Density struct {
+	Food   string // sugar, brown
+	Form   string // packed
+	Grams  *big.Rat
+	Solids string // soluble solids or sugar in per cent: brix:13.3, sugar:9.4; empty if not listed
+	Source Source
+
+	is    meaning  // what the food is
+	base  []string // the words that name it, in the singular
+	said  []string // the words that tell its rows apart
+	plain bool     // the row that is meant where none of them is said
+}
+
+// Densities gives every row, in the order of the table. Nobody may change
+// them.
+func Densities() []Density { return densities() }
+
+// GramsPerCup gives what a US cup of an ingredient weighs: by the row of the
+// same food of whose form most is said. It reports false for a food that is
+// not listed, and where the words leave open which of several rows is meant
+// whose weights do not agree.
+func GramsPerCup(item string) (grams *big.Rat, source Source, ok bool) {
+	var best []Density
+	most := 0
+	is, words := headOf(item), wordsOf(item)
+	for _, d := range densities() {
+		n := d.fits(is, words)
+		if n > most {
+			best, most = nil, n
+		}
+		if n > 0 && n == most {
+			best = append(best, d)
+		}
+	}
+	if len(best) == 0 || !agree(best) {
+		return nil, Source{}, false
+	}
+	return best[0].Grams, best[0].Source, true
+}
+
+// fits counts how much of a row was said, each word of the food's name
+// weighing more than all of its form; 0 if the row is of another food, or of
+// a state of it that would have been said.
+func (d *Density) fits(is meaning, words map[string]bool) int {
+	if d.is.kind != is.kind || d.is.produce != is.produce {
+		return 0
+	}
+	for _, w := range d.base {
+		if !words[w] {
+			return 0
+		}
+	}
+	said := 0
+	for _, w := range d.said {
+		switch {
+		case words[w]:
+			said += 2
+		case states[w]:
+			return 0
+		}
+	}
+	if d.plain {
+		said++
+	}
+	return 100*len(d.base) + said
+}
+
+// states are words of a form that changes the weight of a cup so much that
+// nobody leaves them out.
+var states = map[string]bool{
+	"boiled": true, "cooked": true, "dried": true, "dry": true, "frozen": true, "mashed": true,
+	"pureed": true, "stewed": true, "powdered": true,
+}
+
+// agree reports whether the weights of some rows are one amount for a cook:
+// the first stands for all.
+func agree(ds []Density) bool {
+	apart := new(big.Rat).Quo(LimitRat("cups-grams-agree"), big.NewRat(100, 1))
+	for _, d := range ds {
+		off := new(big.Rat).Sub(d.Grams, ds[0].Grams)
+		if off.Abs(off).Cmp(new(big.Rat).Mul(apart, ds[0].Grams)) > 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// headOf gives what a text speaks of, without its amounts.
+func headOf(text string) meaning {
+	book := kitchen().book
+	m, _ := book.head(book.cut(text, nil))
+	return meaning{kind: m.kind, produce: m.produce}
+}
+
+// wordsOf gives the words of a text in the singular.
+func wordsOf(text string) map[string]bool {
+	m := map[string]bool{}
+	for _, w := range singulars(text) {
+		m[w] = true
+	}
+	return m
+}
+
+func singulars(text string) []string {
+	var ws []string
+	for w := range strings.FieldsFuncSeq(plain(text), notWord) {
+		ws = append(ws, singular(w))
+	}
+	return ws
+}
+
+func notWord(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') }
+
+// singular takes the plural ending off a word.
+func singular(w string) string {
+	for _, end := range [][2]string{{"ies", "y"}, {"atoes", "ato"}, {"ngoes", "ngo"}, {"ches", "ch"}, {"shes", "sh"}} {
+		if s, ok := strings.CutSuffix(w, end[0]); ok && s != "" {
+			return s + end[1]
+		}
+	}
+	if len(w) > 3 && strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && !strings.HasSuffix(w, "us") {
+		return w[:len(w)-1]
+	}
+	return w
+}
+
+var densities = sync.OnceValue(func() []Density {
+	var ds []Density
+	for _, r := range readTable("food-density.tsv") {
+		base, kind, _ := strings.Cut(r.text("food"), ", ")
+		ds = append(ds, Density{
+			Food:   r.text("food"),
+			Form:   r.text("form"),
+			Grams:  r.rat("grams_per_cup"),
+			Solids: r.text("solids"),
+			Source: r.source("source"),
+			is:     headOf(kind + " " + base),
+			base:   singulars(base),
+			said:   singulars(kind + " " + r.text("form")),
+			plain:  r.text("plain") == "yes",
+		})
+	}
+	return ds
+})
