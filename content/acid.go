@@ -1,5 +1,66 @@
 package content
 
+import (
+	"errors"
+	"fmt"
+	"strings"
+)
+
+// What can be wrong with an acid.
+var (
+	errNoAcid     = errors.New(`write natural, in-recipe, or what goes into each jar, as in "2 tbsp bottled lemon juice per quart"`)
+	errAcidAmount = errors.New(`the amount comes first, as in "2 tbsp bottled lemon juice per quart"`)
+	errAcidRange  = errors.New("what goes into a jar is one amount, not a range")
+	errAcidChoice = errors.New("one acid is named, not a choice of two")
+	errAcidPer    = errors.New(`the size of jar comes last, as in "2 tbsp bottled lemon juice per quart"`)
+)
+
 // ParseAcid reads where a jar's acid comes from: natural, in-recipe, or 2 tbsp
 // bottled lemon juice per quart.
-func ParseAcid(s string) (Acid, error) { return Acid{}, errNotYet }
+func ParseAcid(s string) (Acid, error) {
+	text := trimSpace(s)
+	switch strings.ToLower(strings.ReplaceAll(text, " ", "-")) {
+	case "natural":
+		return Acid{Source: AcidNatural}, nil
+	case "in-recipe":
+		return Acid{Source: AcidInRecipe}, nil
+	}
+	a, err := acidPerJar(text)
+	if err != nil {
+		return Acid{}, fmt.Errorf("%q: %w", clip(text), err)
+	}
+	return a, nil
+}
+
+// acidPerJar reads an addition to each jar.
+func acidPerJar(s string) (Acid, error) {
+	i := strings.LastIndex(s, " per ")
+	if i < 0 {
+		return Acid{}, notPerJar(s)
+	}
+	per, err := ParseJar(s[i+len(" per "):])
+	if err != nil {
+		return Acid{}, err
+	}
+	added := ParseIngredient(s[:i])
+	switch {
+	case added.Amount.IsZero() || added.Unread != "" || added.Amount.Low.Sign() == 0:
+		return Acid{}, errAcidAmount
+	case added.Amount.IsRange():
+		return Acid{}, errAcidRange
+	case strings.HasPrefix(added.Note, "or "):
+		return Acid{}, errAcidChoice
+	}
+	return Acid{AcidPerJar, added, per}, nil
+}
+
+// notPerJar tells what is missing of a text that names no jar.
+func notPerJar(s string) error {
+	if near := nearest(s, []string{"natural", "in-recipe"}); near != "" {
+		return fmt.Errorf("did you mean %s?", near)
+	}
+	if startsNumber(s) == nil {
+		return errAcidPer
+	}
+	return errNoAcid
+}

@@ -6,15 +6,20 @@ import (
 	"time"
 )
 
-// ParseMonth reads a month by its English name or its first three letters:
-// july, Jul.
+// ParseMonth reads a month by its English name or its first three letters, in
+// any case: july, Jul.
 func ParseMonth(s string) (time.Month, error) {
-	name := strings.ToLower(strings.TrimSpace(s))
+	name := strings.ToLower(strings.TrimSuffix(trimSpace(s), "."))
+	names := make([]string, 0, 12)
 	for m := time.January; m <= time.December; m++ {
 		full := strings.ToLower(m.String())
-		if name == full || name == full[:3] || name == "sept" && m == time.September {
+		if name == full || name == full[:3] || m == time.September && name == "sept" {
 			return m, nil
 		}
+		names = append(names, full)
 	}
-	return 0, fmt.Errorf("%q is not a month: write it as jul or july", s)
+	if near := nearest(name, names); near != "" {
+		return 0, fmt.Errorf("%q is not a month; did you mean %s?", clip(s), near)
+	}
+	return 0, fmt.Errorf("%q is not a month: write it as in jul or july", clip(s))
 }

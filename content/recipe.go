@@ -50,8 +50,9 @@ const (
 
 // A Yield is what a recipe makes: 6 half-pint jars, 2 cups, 3 pints.
 type Yield struct {
-	Quantity     // the number of jars, or the amount
-	Jar      Jar // zero if the yield is not in jars
+	Quantity      // the number of jars, or the amount
+	Jar      Jar  // zero if the yield is not in jars, or of no size
+	About    bool // the number is not quite certain
 }
 
 // Times are what a cook has to set aside.

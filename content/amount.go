@@ -1,0 +1,309 @@
+package content
+
+import (
+	"slices"
+	"strings"
+	"unicode/utf8"
+)
+
+// kitchen is how amounts are read in lines of ingredients.
+var kitchen = grammar{in: kitchenDim, number: cutCount, words: true}
+
+// Words that say how an amount is meant.
+var (
+	aboutWords = []string{
+		"about", "approximately", "approx", "around", "roughly", "circa", "ca", "nearly", "almost",
+		"at least", "up to", "just over", "just under",
+	}
+	heapedWords = []string{"heaped", "heaping", "scant", "generous", "rounded", "level", "good", "full"}
+	sizeWords   = []string{"large", "medium", "small", "big", "thick", "thin", "whole"}
+	packedWords = []string{
+		"packed", "firmly packed", "lightly packed", "loosely packed", "tightly packed", "well packed",
+		"heaped", "heaping", "scant", "level",
+	}
+)
+
+// impliedOne are the units that mean one of them without a number: pinch salt.
+var impliedOne = []Unit{"pinch", "dash", "handful", "splash", "bunch", "knob"}
+
+// cutAmount reads the amount at the start of the line.
+func (l *line) cutAmount() {
+	whole := l.rest
+	about, s := cutAbout(l.rest)
+	l.in.Manner, l.rest = about, s
+	l.cutManner(heapedWords)
+	r, rest, err := kitchen.cut(l.rest)
+	switch {
+	case err == errNoNumber:
+		if !l.cutImplied() && !l.cutPartOf(whole) {
+			l.noAmount(whole)
+		}
+	case err != nil || r.High.Sign() == 0:
+		l.cutUnread(whole)
+	case r.unit == nil:
+		l.takeCount(r, rest, whole)
+	default:
+		l.takeMeasured(r, rest, whole)
+	}
+}
+
+// noAmount leaves the whole line to the item.
+func (l *line) noAmount(whole string) {
+	l.in.Manner = ""
+	l.rest = whole
+}
+
+// cutManner reads words that say how the amount is meant.
+func (l *line) cutManner(lists ...[]string) {
+	l.rest = skipSpace(l.rest)
+	for _, words := range lists {
+		if word, rest := cutAnyWord(l.rest, words); word != "" {
+			l.manner(word)
+			l.rest = rest
+		}
+	}
+}
+
+// manner adds a word to the manner.
+func (l *line) manner(word string) {
+	if l.in.Manner != "" {
+		word = l.in.Manner + " " + word
+	}
+	l.in.Manner = word
+}
+
+// takeCount takes a bare number, and the unit or the size that may stand
+// behind other words.
+func (l *line) takeCount(r reading, rest, whole string) {
+	after := skipSpace(rest)
+	glued := len(after) == len(rest) && after != ""
+	if m, _, _ := cutUnit(rest, ^kitchenDim); m != nil {
+		l.noAmount(whole) // 5% vinegar, 110 °F water
+		return
+	}
+	l.in.Amount, l.rest = r.Quantity, after
+	if size, ok := cutTimes(after); ok {
+		if !l.cutEach(size, true) {
+			l.cutUnread(whole)
+		}
+		return
+	}
+	switch {
+	case glued && after[0] != '(' && after[0] != '[':
+		l.cutUnread(whole) // 7up, 1_0, 2-3-4
+	case startsNumber(after) != errNoNumber:
+		if !l.cutEach(after, false) {
+			l.cutUnread(whole) // 1 500 g
+		}
+	case !l.cutBracketSize(after) && !l.cutLateUnit() && l.slipped():
+		l.cutUnread(whole)
+	default:
+		l.cutSame()
+	}
+}
+
+// cutTimes cuts the sign between a count and a size: 2 x 400 g.
+func cutTimes(s string) (rest string, ok bool) {
+	s = skipSpace(s)
+	for _, sign := range [...]string{"x", "X", "×", "*"} {
+		rest, ok := strings.CutPrefix(s, sign)
+		if after := skipSpace(rest); ok && startsNumber(after) == nil {
+			return after, true
+		}
+	}
+	return s, false
+}
+
+// cutEach reads the size of each piece, and the piece: 400 g tins. Sure tells
+// that nothing but a size can stand here; otherwise a hyphen must tie it
+// together, or a piece follow.
+func (l *line) cutEach(s string, sure bool) bool {
+	size, rest, err := kitchen.cut(s)
+	if err != nil || size.unit == nil || size.unit.dim == Count {
+		return false
+	}
+	rest = skipSameSize(rest)
+	m, after, joined := cutUnit(rest, dimsOf(Count))
+	switch {
+	case m != nil && !joined:
+		l.in.Amount.Unit, rest = m.unit, after
+	case !sure && !size.joined:
+		return false
+	}
+	l.in.Each, l.rest = size.Quantity, rest
+	l.cutSame()
+	return true
+}
+
+// skipSameSize skips the same size in other units: 400g/14oz, 14 oz (400 g).
+func skipSameSize(s string) string {
+	for {
+		s = skipSpace(s)
+		inside, rest, ok := cutBracket(s)
+		if !ok {
+			if inside, ok = strings.CutPrefix(s, "/"); !ok {
+				return s
+			}
+			_, rest, _ = kitchen.cut(skipSpace(inside))
+			if len(rest) >= len(inside) {
+				return s
+			}
+		} else if _, _, ok := sameIn(inside); !ok {
+			return s
+		}
+		s = rest
+	}
+}
+
+// cutBracketSize reads the size in brackets behind a count: 2 (14-oz) cans. It
+// does not if the bracket may as well hold the weight of them all.
+func (l *line) cutBracketSize(s string) bool {
+	inside, rest, ok := cutBracket(s)
+	if !ok {
+		return false
+	}
+	same, each, ok := sameIn(inside)
+	if !ok || len(same) == 0 || same[0].Unit == "" || same[0].Unit.Dimension() == Count {
+		return false
+	}
+	m, after, _ := cutUnit(rest, dimsOf(Count))
+	if m == nil && !each && l.in.Amount.High.Cmp(one) > 0 {
+		return false
+	}
+	if m != nil {
+		l.in.Amount.Unit, rest = m.unit, after
+	}
+	l.in.Each, l.rest = same[0], rest
+	return true
+}
+
+// cutLateUnit reads a unit behind words of manner: 1 heaped tsp, 2 large heads.
+func (l *line) cutLateUnit() bool {
+	manner, rest := l.in.Manner, l.rest
+	l.cutManner(heapedWords, packedWords, sizeWords)
+	m, after, joined := cutUnit(l.rest, kitchenDim)
+	if m == nil || joined {
+		l.in.Manner, l.rest = manner, rest
+		return false
+	}
+	l.in.Amount.Unit, l.rest = m.unit, after
+	return true
+}
+
+// slipped reports whether a misspelt unit of weight or volume and something
+// more follow the number.
+func (l *line) slipped() bool {
+	word := leadingLetters(l.rest)
+	return skipSpace(l.rest[len(word):]) != "" && spelt.slip(word, dimsOf(WeightDim, VolumeDim)) != nil
+}
+
+// takeMeasured takes a number with its unit.
+func (l *line) takeMeasured(r reading, rest, whole string) {
+	if l.takeSized(r, rest, whole) {
+		return
+	}
+	switch {
+	case r.joined && r.unit.dim == Count:
+		l.noAmount(whole) // 3-piece
+		return
+	case r.joined:
+		l.in.Each, l.rest = r.Quantity, skipSpace(rest) // 1/4-inch cucumber slices
+		return
+	case addsMore(rest):
+		l.cutUnread(whole)
+		return
+	}
+	l.in.Amount, l.rest = r.Quantity, rest
+	l.cutOrTwo()
+	l.cutSame()
+}
+
+// takeSized takes the one piece or container that follows its size: a 14-oz
+// can, 2-inch piece.
+func (l *line) takeSized(r reading, rest, whole string) bool {
+	m, after, joined := cutUnit(rest, dimsOf(Count))
+	switch {
+	case m == nil || joined || r.unit.dim == Count:
+		return false
+	case strings.EqualFold(leadingLetters(skipSpace(rest)), m.many) && r.joined && strings.Contains(r.Text, " "):
+		l.cutUnread(whole) // 2 1/4-oz packages: two of 1/4 oz, or some of 2 1/4 oz
+		return true
+	case !takesSize(m, r):
+		return false
+	}
+	l.in.Amount = Quantity{Low: one, High: one, Unit: m.unit}
+	l.in.Each, l.rest = r.Quantity, after
+	l.cutSame()
+	return true
+}
+
+// takesSize reports whether a size that stands before a piece is the size of
+// it, unlike that of 1 cup head lettuce.
+func takesSize(m *knownUnit, size reading) bool {
+	if m.form == piece {
+		return size.joined || size.unit.dim != VolumeDim
+	}
+	return m.form == container
+}
+
+// addsMore reports whether the amount goes on in a way that cannot be counted:
+// minus 1 tbsp, plus 100 g after 1 cup, a second dash.
+func addsMore(s string) bool {
+	s = skipSpace(s)
+	if after, ok := cutTimes(s); ok && after != "" {
+		return true
+	}
+	if r, size := utf8.DecodeRuneInString(s); isDash(r) || r == '+' {
+		return startsNumber(skipSpace(s[size:])) == nil
+	}
+	word, rest := cutAnyWord(s, []string{"plus", "and", "minus", "less", "to"})
+	return word != "" && startsNumber(rest) == nil
+}
+
+// cutOrTwo makes a range of "a pinch or two".
+func (l *line) cutOrTwo() {
+	rest, ok := cutWords(skipSpace(l.rest), "or two")
+	if ok && !l.in.Amount.IsRange() && l.in.Amount.Low.Cmp(one) == 0 {
+		l.in.Amount.High, l.rest = ratio{2, 1}.rat(), rest
+	}
+}
+
+// cutImplied reads a unit without a number that means one of it: a pinch is
+// one, and so is the head of head of cabbage.
+func (l *line) cutImplied() bool {
+	m, rest, joined := cutUnit(l.rest, kitchenDim)
+	if m == nil || joined || trimSpace(rest) == "" {
+		return false
+	}
+	word := l.rest[:len(l.rest)-len(rest)]
+	_, of := cutWord(skipSpace(rest), "of")
+	singular := len(word) > 2 && (word[len(word)-1] != 's' || word == string(m.unit))
+	switch {
+	case of && singular, slices.Contains(impliedOne, m.unit) && singular, l.in.Manner != "":
+		l.in.Amount = Quantity{Low: one, High: one, Unit: m.unit, Text: word}
+		l.rest = rest
+		l.cutSame()
+		return true
+	}
+	return false
+}
+
+// cutPartOf reads an amount that stands behind a part of the thing: juice of 2
+// lemons.
+func (l *line) cutPartOf(whole string) bool {
+	if l.before != "" {
+		return false
+	}
+	for _, of := range [...]string{" of ", " from "} {
+		before, after, ok := strings.Cut(whole[:itemEnd(whole)], of)
+		if _, _, err := cutCount(after); !ok || err == errNoNumber {
+			continue
+		}
+		l.before = before + strings.TrimRight(of, " ")
+		l.in.Manner = ""
+		l.rest = whole[len(before)+len(of):]
+		l.cutAmount()
+		return true
+	}
+	return false
+}
