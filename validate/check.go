@@ -1,6 +1,8 @@
 package validate
 
 import (
+	"slices"
+
 	"stillroom/content"
 )
 
@@ -33,3 +35,126 @@ func (c Checked) Site() *content.Site { return c.site }
 // Day is the day for which the site was checked: what is published later is
 // held back.
 func (c Checked) Day() content.Date { return c.day }
+
+// Check judges a site and the faults that were met in reading it, as of the
+// given day. The site may be built if ok is true; otherwise the Checked is
+// zero. Check changes nothing and keeps nothing.
+func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Report, c Checked, ok bool) {
+	var fs []Finding
+	for _, f := range faults {
+		fs = append(fs, faultFinding(f))
+	}
+	for _, r := range s.Recipes {
+		fs = append(fs, checkRecipe(r, Rules)...)
+	}
+	for _, e := range s.Episodes {
+		fs = append(fs, checkEpisode(e, s, Rules)...)
+	}
+	fs = append(fs, checkSite(s, Rules)...)
+	sortFindings(fs)
+	rep = Report{Findings: fs, Counts: count(s, fs)}
+	if rep.Counts.Errors > 0 {
+		return rep, Checked{}, false
+	}
+	return rep, Checked{site: s, day: day}, true
+}
+
+// checkRecipe runs the rules on one recipe and takes what its author accepted
+// as read.
+func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
+	items := itemsOf(r)
+	matches := make([]*Match, len(r.Keeping))
+	for i := range r.Keeping {
+		matches[i] = match(&r.Keeping[i], items)
+	}
+	var fs []Finding
+	for _, rule := range rules {
+		if rule.Check != nil {
+			fs = append(fs, rule.stamp(rule.Check(r))...)
+		}
+		if rule.CheckKeeping == nil {
+			continue
+		}
+		for _, m := range matches {
+			fs = append(fs, rule.stamp(rule.CheckKeeping(r, m))...)
+		}
+	}
+	refused := checkAccept(r, fs)
+	takeAsRead(fs, r.Accept)
+	return append(fs, refused...)
+}
+
+func checkEpisode(e *content.Episode, s *content.Site, rules []*Rule) []Finding {
+	var fs []Finding
+	for _, rule := range rules {
+		if rule.CheckEpisode != nil {
+			fs = append(fs, rule.stamp(rule.CheckEpisode(e, s))...)
+		}
+	}
+	return fs
+}
+
+func checkSite(s *content.Site, rules []*Rule) []Finding {
+	var fs []Finding
+	for _, rule := range rules {
+		if rule.CheckSite != nil {
+			fs = append(fs, rule.stamp(rule.CheckSite(s))...)
+		}
+	}
+	return fs
+}
+
+// stamp puts the rule's name on its findings, and its severity and source on
+// those that bring none of their own.
+func (r *Rule) stamp(fs []Finding) []Finding {
+	for i := range fs {
+		fs[i].Rule = r.ID
+		if fs[i].Severity == 0 {
+			fs[i].Severity = r.Severity
+		}
+		if fs[i].Source == (Source{}) {
+			fs[i].Source = r.Source
+		}
+	}
+	return fs
+}
+
+// takeAsRead marks the warnings and advice whose rule the author accepted. An
+// error stays what it is.
+func takeAsRead(fs []Finding, accept []content.Acceptance) {
+	for i := range fs {
+		if fs[i].Severity == Error {
+			continue
+		}
+		if a := slices.IndexFunc(accept, func(a content.Acceptance) bool { return a.Rule.V == fs[i].Rule }); a >= 0 {
+			fs[i].Accepted = accept[a].Reason.V
+		}
+	}
+}
+
+func count(s *content.Site, fs []Finding) Counts {
+	c := Counts{Recipes: len(s.Recipes), Episodes: len(s.Episodes), Pages: len(s.Pages)}
+	for _, f := range fs {
+		switch {
+		case f.Accepted != "":
+		case f.Severity == Error:
+			c.Errors++
+		case f.Severity == Warning:
+			c.Warnings++
+		case f.Severity == Advice:
+			c.Advice++
+		}
+	}
+	return c
+}
+
+// faultFinding turns a fault of the writing into a finding of the rule of the
+// same name.
+func faultFinding(f content.Fault) Finding {
+	rule := FindRule(string(f.Kind))
+	out := Finding{Pos: f.Pos, Message: f.Message, Advice: f.Advice}
+	if f.AlsoSay != "" {
+		out.Notes = []Note{{Pos: f.Also, Message: f.AlsoSay}}
+	}
+	return rule.stamp([]Finding{out})[0]
+}

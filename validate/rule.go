@@ -18,17 +18,3 @@ type Rule struct {
 	CheckEpisode func(*content.Episode, *content.Site) []Finding
 	CheckSite    func(*content.Site) []Finding
 }
-
-// A Match is a way of keeping beside what is published for it. Everything
-// but Recipe and Keeping may be missing.
-type Match struct {
-	Keeping *content.Keeping
-	Process *Process   // the process that is cited, for the way's method; nil if none or unknown
-	Jars    []JarMatch // one for each entry of Keeping.Processing
-}
-
-// A JarMatch is an entry of processing beside the tested jar that it is judged by.
-type JarMatch struct {
-	Entry  *content.Processing
-	Tested *JarProcess // the tested jar of the same size or the next size up; nil if none
-}

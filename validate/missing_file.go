@@ -1,0 +1,70 @@
+package validate
+
+import (
+	"fmt"
+	"path"
+
+	"stillroom/content"
+)
+
+// missingFile reports a picture, a recording or a transcript that is not
+// there.
+var missingFile = &Rule{
+	ID:       "missing-file",
+	Severity: Error,
+	Summary:  "a picture, a recording or a transcript that is not there",
+	Doc: `Pictures lie in content/pictures and are named from there. A recording and its
+transcript lie beside their episode.`,
+	Source:    contract,
+	CheckSite: checkMissingFile,
+}
+
+func checkMissingFile(s *content.Site) []Finding {
+	var fs []Finding
+	picture := func(f content.Field[string]) {
+		if _, ok := s.Pictures[f.V]; f.Set() && !ok {
+			fs = append(fs, notThere(f, "content/pictures/"+f.V, pictureNames(s)))
+		}
+	}
+	for _, r := range s.Recipes {
+		if r.Picture != nil {
+			picture(r.Picture.File)
+		}
+		for _, p := range r.Pictures {
+			picture(p.File)
+		}
+	}
+	for _, p := range s.Pages {
+		if p.Picture != nil {
+			picture(p.Picture.File)
+		}
+	}
+	if s.Settings.Programme != nil {
+		picture(s.Settings.Programme.Picture)
+	}
+	for _, e := range s.Episodes {
+		for _, f := range []content.Field[string]{e.Audio.File, e.Transcript} {
+			at := path.Join(path.Dir(e.File), f.V)
+			if _, ok := s.Media[at]; f.Set() && !ok {
+				fs = append(fs, notThere(f, at, nil))
+			}
+		}
+	}
+	return fs
+}
+
+func notThere(f content.Field[string], at string, names []string) Finding {
+	advice := "Put the file there, or correct its name; capitals count."
+	if n := nearest(f.V, names, 1); len(n) > 0 {
+		advice = fmt.Sprintf("Is it %s? %s", n[0], advice)
+	}
+	return Finding{Pos: f.Pos, Message: fmt.Sprintf("there is no file %s", at), Advice: advice}
+}
+
+func pictureNames(s *content.Site) []string {
+	var names []string
+	for n := range s.Pictures {
+		names = append(names, n)
+	}
+	return names
+}

@@ -1,0 +1,64 @@
+package validate
+
+import (
+	"slices"
+	"strings"
+)
+
+// Rules is every rule, in order of ID.
+var Rules = []*Rule{
+	acceptRule,
+	acidMissing,
+	acidNatural,
+	acidOther,
+	acidShort,
+	addressTaken,
+	altitudeFalls,
+	altitudeGap,
+	altitudeMissing,
+	altitudeReach,
+	badValue,
+	dryingIncomplete,
+	fermentIncomplete,
+	fileName,
+	freezerIncomplete,
+	frontMatter,
+	gaugeMissing,
+	headspace,
+	headspaceMissing,
+	jarMissing,
+	jarTooLarge,
+	jarsNotSterilised,
+	juiceNotBottled,
+	lowAcid,
+	missingFile,
+	missingKey,
+	otherFood,
+	outOfPlace,
+	overruled,
+	packMissing,
+	packUntested,
+	phHigh,
+	pressureShort,
+	processMethod,
+	processMissing,
+	processUnknown,
+	repeatedKey,
+	steamTooLong,
+	textRule,
+	timeMissing,
+	timeShort,
+	unknownKey,
+	unknownRecipe,
+	vinegarWeak,
+	wrongType,
+}
+
+// FindRule gives the rule of that ID, or nil.
+func FindRule(id string) *Rule {
+	i, ok := slices.BinarySearchFunc(Rules, id, func(r *Rule, id string) int { return strings.Compare(r.ID, id) })
+	if !ok {
+		return nil
+	}
+	return Rules[i]
+}
