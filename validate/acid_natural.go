@@ -36,7 +36,7 @@ func checkAcidNatural(r *content.Recipe, m *Match) []Finding {
 			Source:  m.Process.Source(),
 		}}
 	}
-	if m.Process != nil && m.Process.Acidity == Acid {
+	if m.acidByItself() {
 		return nil
 	}
 	for _, p := range r.Produce {
@@ -56,4 +56,13 @@ func checkAcidNatural(r *content.Recipe, m *Match) []Finding {
 		return []Finding{f}
 	}
 	return nil
+}
+
+// acidByItself reports whether the cited process bears out that no acid has to
+// be added: the food has its own, or makes it by fermenting.
+func (m *Match) acidByItself() bool {
+	if m.Process == nil {
+		return false
+	}
+	return m.Process.Acidity == Acid || m.need().Origin == AcidFromFermenting
 }

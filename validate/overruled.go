@@ -1,10 +1,6 @@
 package validate
 
-import (
-	"strings"
-
-	"stillroom/content"
-)
+import "stillroom/content"
 
 // overruled reports food that a later notice has taken out of a published
 // process, or for which a notice asks something that the recipe does not say.
@@ -69,7 +65,7 @@ func foodsOf(r *content.Recipe, items []Item) []namedFood {
 				return
 			}
 		}
-		said := strings.Join([]string{r.Name.V, r.Summary.V, words}, ", ")
+		said := r.Name.V + ", " + words
 		foods = append(foods, namedFood{name, pos, said})
 	}
 	for _, p := range r.Produce {
