@@ -1,0 +1,217 @@
+package content
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"math/big"
+	"regexp"
+	"strings"
+	"time"
+	"unicode/utf8"
+
+	"go.yaml.in/yaml/v4"
+)
+
+// ReadRecipe reads one recipe. name is its path relative to the site's folder,
+// content/recipes/damson-jam.md. It gives as much of the recipe as could be
+// read, and the faults in order of their place.
+func ReadRecipe(name string, data []byte) (*Recipe, []Fault) {
+	r := &Recipe{File: name}
+	d := decode(name, data, RecipeKeys, func(d *decoder, v value) { d.recipe(v, r) })
+	r.Slug = d.slug()
+	r.Body = d.body()
+	return r, d.sorted()
+}
+
+func (d *decoder) recipe(v value, r *Recipe) {
+	r.Keys = d.each(v, func(v value) {
+		switch v.key.Name {
+		case "name":
+			r.Name = d.text(v)
+		case "summary":
+			r.Summary = d.summary(v)
+		case "published":
+			r.Published = as(d, v, ParseDate)
+		case "updated":
+			r.Updated = as(d, v, ParseDate)
+		case "status":
+			r.Status = word[Status](d, v)
+		case "kind":
+			r.Kind = word[Kind](d, v)
+		case "produce":
+			r.Produce = fields(d, v, d.produce)
+		case "season":
+			r.Season = fields(d, v, d.month)
+		case "yield":
+			r.Yield = as(d, v, ParseYield)
+		case "times":
+			r.Times = d.times(v)
+		case "ingredients":
+			r.Ingredients = d.ingredients(v)
+		case "picture":
+			r.Picture = d.picture(v)
+		case "pictures":
+			r.Pictures = d.pictures(v)
+		case "gear":
+			r.Gear = d.texts(v)
+		case "cautions":
+			r.Cautions = d.texts(v)
+		case "scale":
+			r.Scale = d.scale(v)
+		case "keeping":
+			r.Keeping = d.keepings(v)
+		case "tags":
+			r.Tags = d.texts(v)
+		case "formerly":
+			r.Formerly = fields(d, v, d.path)
+		case "inspired_by":
+			r.InspiredBy = d.text(v)
+		case "batches":
+			r.Batches = d.batches(v)
+		case "accept":
+			r.Accept = d.accept(v)
+		}
+	})
+	d.published(v, r.Keys, r.Status)
+}
+
+// published reports a file without a day on which readers may see it, unless
+// it is a draft.
+func (d *decoder) published(v value, places map[string]Pos, s Field[Status]) {
+	if places["published"].IsZero() && s.V != Draft {
+		d.miss(&Key{Name: "published", Doc: "the day on which readers may see it, such as 2026-07-31; or write status: draft"}, v)
+	}
+}
+
+// maxSummary is the longest summary, in letters.
+const maxSummary = 200
+
+func (d *decoder) summary(v value) Field[string] {
+	f := d.text(v)
+	if n := utf8.RuneCountInString(f.V); n > maxSummary {
+		d.fault(f.Pos, BadValue, fmt.Sprintf("the summary holds %d letters", n), fmt.Sprintf("shorten it to %d", maxSummary))
+	}
+	return f
+}
+
+// produce reads the name of a plant, which the pages are sorted by.
+func (d *decoder) produce(v value) Field[string] {
+	f := d.text(v)
+	if small := strings.ToLower(f.V); small != f.V {
+		d.fault(f.Pos, BadValue, fmt.Sprintf("%q holds capital letters", clip(f.V)), "write "+clip(small))
+	}
+	return f
+}
+
+func (d *decoder) month(v value) Field[time.Month] { return as(d, v, ParseMonth) }
+
+func (d *decoder) times(v value) (t Times) {
+	d.each(v, func(v value) {
+		f := as(d, v, ParseDuration)
+		switch v.key.Name {
+		case "hands_on":
+			t.HandsOn = f
+		case "cooking":
+			t.Cooking = f
+		case "waiting":
+			t.Waiting = f
+		}
+	})
+	return t
+}
+
+func (d *decoder) pictures(v value) (list []Picture) {
+	d.list(v, func(v value) { list = append(list, *d.picture(v)) })
+	return list
+}
+
+func (d *decoder) picture(v value) *Picture {
+	p := new(Picture)
+	d.each(v, func(v value) {
+		switch v.key.Name {
+		case "file":
+			p.File = d.fileName(v)
+		case "alt":
+			p.Alt = d.text(v)
+		case "credit":
+			p.Credit = d.text(v)
+		}
+	})
+	return p
+}
+
+// fileName reads the name of a file in or below a folder of the site.
+func (d *decoder) fileName(v value) Field[string] {
+	return as(d, v, func(s string) (string, error) {
+		if !fs.ValidPath(s) || s == "." || strings.Contains(s, `\`) {
+			return "", fmt.Errorf("%q is no file of this folder: write its name, with / between folders", clip(s))
+		}
+		return s, nil
+	})
+}
+
+func (d *decoder) scale(v value) Scale {
+	s := Scale{Pos: d.place(v.Node)}
+	d.each(v, func(v value) {
+		switch v.key.Name {
+		case "smallest":
+			s.Smallest = d.factor(v)
+		case "largest":
+			s.Largest = d.factor(v)
+		}
+	})
+	return s
+}
+
+func (d *decoder) factor(v value) Field[Quantity] { return as(d, v, parseFactor) }
+
+func parseFactor(s string) (Quantity, error) {
+	q, err := ParseQuantity(s)
+	if err != nil || q.Unit != "" || q.Low == nil || q.Low.Sign() <= 0 || q.Low.Cmp(q.High) != 0 {
+		return Quantity{}, fmt.Errorf("%q is no factor: write a number such as 2, 1.5 or 1/2", clip(s))
+	}
+	return q, nil
+}
+
+func (d *decoder) ph(v value) Field[Quantity] { return as(d, v, parsePH) }
+
+var decimal = regexp.MustCompile(`^(0|[1-9][0-9]?)(\.[0-9]{1,4})?$`)
+
+// parsePH reads a pH in plain digits, from 0 to 14.
+func parsePH(s string) (Quantity, error) {
+	if !decimal.MatchString(s) {
+		return Quantity{}, fmt.Errorf("%q is no pH: write it in digits, such as 3.9", clip(s))
+	}
+	q, err := ParseQuantity(s)
+	if err == nil && q.Low.Cmp(big.NewRat(14, 1)) > 0 {
+		err = fmt.Errorf("a pH of %s is over 14", s)
+	}
+	return q, err
+}
+
+// path reads an old path of this page on the same site.
+func (d *decoder) path(v value) Field[string] { return as(d, v, parsePath) }
+
+func parsePath(s string) (string, error) {
+	switch {
+	case !strings.HasPrefix(s, "/") || s == "/":
+		return "", fmt.Errorf("%q is no old path: write it from the stroke after the site's name, such as /2019/08/damson-jam/", clip(s))
+	case strings.ContainsAny(s, "?#"):
+		return "", fmt.Errorf("%q holds a question mark or a hash, which no folder of pages can answer to; leave it out", clip(s))
+	case strings.ContainsAny(s, "\\ ") || !fs.ValidPath(strings.TrimSuffix(s[1:], "/")):
+		return "", errors.New("an old path cannot hold .., empty parts, spaces or backslashes: write it as it stood in the old address")
+	}
+	return s, nil
+}
+
+// accept reads the rules whose warnings and advice are taken as read.
+func (d *decoder) accept(v value) (list []Acceptance) {
+	d.pairs(v, func(name, n *yaml.Node) {
+		rule := Field[string]{name.Value, d.place(name)}
+		d.given(value{Node: n, key: &Key{Name: name.Value, Doc: "the reason"}}, rule.Pos, func(v value) {
+			list = append(list, Acceptance{Rule: rule, Reason: d.text(v)})
+		})
+	})
+	return list
+}
