@@ -1,0 +1,73 @@
+package content
+
+import (
+	"bytes"
+	"testing"
+
+	"github.com/yuin/goldmark/ast"
+	"github.com/yuin/goldmark/renderer"
+	"github.com/yuin/goldmark/util"
+)
+
+func readBody(markdown string) Body {
+	p, _ := ReadPage("content/pages/a.md", []byte("---\nname: A\n---\n"+markdown))
+	return p.Body
+}
+
+func TestHTML(t *testing.T) {
+	for _, c := range []struct{ markdown, want string }{
+		{"*Hot* **jars**.", "<p><em>Hot</em> <strong>jars</strong>.</p>\n"},
+		{"## The brine\n\n## The brine", "<h2 id=\"the-brine\">The brine</h2>\n<h2 id=\"the-brine-1\">The brine</h2>\n"},
+		{"~~old~~", "<p><del>old</del></p>\n"},
+		{"- [x] done", "<ul>\n<li><input checked=\"\" disabled=\"\" type=\"checkbox\"> done</li>\n</ul>\n"},
+		{"| a |\n| - |\n| b |", "<table>\n<thead>\n<tr>\n<th>a</th>\n</tr>\n</thead>\n<tbody>\n<tr>\n<td>b</td>\n</tr>\n</tbody>\n</table>\n"},
+		{`"quoted" -- it's...`, "<p>&ldquo;quoted&rdquo; &ndash; it&rsquo;s&hellip;</p>\n"},
+		{"https://example.org is no link", "<p>https://example.org is no link</p>\n"},
+		{"<script>alert(1)</script>", "<!-- raw HTML omitted -->\n"},
+		{"a <b>c</b>", "<p>a <!-- raw HTML omitted -->c<!-- raw HTML omitted --></p>\n"},
+		{"[a](javascript:alert(1))", "<p><a href=\"\">a</a></p>\n"},
+	} {
+		b := readBody(c.markdown)
+		if got := string(b.HTML(b.Doc)); got != c.want {
+			t.Errorf("HTML of %q:\n got %q\nwant %q", c.markdown, got, c.want)
+		}
+	}
+}
+
+// One node of a body can be written by itself, and a footnote leads to its
+// text.
+func TestHTMLOfNode(t *testing.T) {
+	b := readBody("1. Boil *hard*.\n2. Fill.[^1]\n\n[^1]: Leave room.\n")
+	want := "<li>Boil <em>hard</em>.</li>\n"
+	if got := string(b.HTML(b.Method[0].Steps[0].Node)); got != want {
+		t.Errorf("HTML of a step = %q, want %q", got, want)
+	}
+	if got := b.HTML(b.Doc); !bytes.Contains(got, []byte(`href="#fn:1"`)) || !bytes.Contains(got, []byte("Leave room.")) {
+		t.Errorf("the footnote is lost: %s", got)
+	}
+}
+
+// loudHeadings writes headings in its own way.
+type loudHeadings struct{}
+
+func (loudHeadings) RegisterFuncs(r renderer.NodeRendererFuncRegisterer) {
+	r.Register(ast.KindHeading, func(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
+		if entering {
+			w.WriteString("<loud>")
+		} else {
+			w.WriteString("</loud>\n")
+		}
+		return ast.WalkContinue, nil
+	})
+}
+
+func TestNewRenderer(t *testing.T) {
+	b := readBody("# Hot\n\n~~cold~~\n")
+	var buf bytes.Buffer
+	if err := NewRenderer(loudHeadings{}).Render(&buf, b.Source, b.Doc); err != nil {
+		t.Fatal(err)
+	}
+	if got, want := buf.String(), "<loud>Hot</loud>\n<p><del>cold</del></p>\n"; got != want {
+		t.Errorf("got %q, want %q", got, want)
+	}
+}
