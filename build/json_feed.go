@@ -1,0 +1,71 @@
+package build
+
+import "stillroom/content"
+
+// A jsonFeed is the feed object of https://www.jsonfeed.org/version/1.1/.
+type jsonFeed struct {
+	Version     string       `json:"version"`
+	Title       string       `json:"title"`
+	HomePage    string       `json:"home_page_url"`
+	FeedURL     string       `json:"feed_url"`
+	Description string       `json:"description,omitempty"`
+	Language    string       `json:"language"`
+	Authors     []jsonAuthor `json:"authors,omitempty"`
+	Items       []jsonItem   `json:"items"`
+}
+
+type jsonAuthor struct {
+	Name string `json:"name"`
+}
+
+type jsonItem struct {
+	ID        string   `json:"id"`
+	URL       string   `json:"url"`
+	Title     string   `json:"title"`
+	Text      string   `json:"content_text"`
+	Summary   string   `json:"summary"`
+	Image     string   `json:"image,omitempty"`
+	Published string   `json:"date_published"`
+	Modified  string   `json:"date_modified"`
+	Tags      []string `json:"tags"`
+}
+
+// jsonFeed is the feed of recipes in JSON: /recipes.json.
+func (e *edition) jsonFeed() []File {
+	if e.settings.Address.V == "" {
+		return nil
+	}
+	feed := jsonFeed{
+		Version:     "https://jsonfeed.org/version/1.1",
+		Title:       e.settings.Name.V,
+		HomePage:    e.absolute(homeAddress),
+		FeedURL:     e.absolute("/recipes.json"),
+		Description: e.settings.Tagline.V,
+		Language:    e.language(),
+		Items:       []jsonItem{},
+	}
+	if name := e.settings.Author.Name.V; name != "" {
+		feed.Authors = []jsonAuthor{{name}}
+	}
+	for _, r := range e.lastChanged() {
+		feed.Items = append(feed.Items, e.jsonItem(r))
+	}
+	return []File{{Path: "recipes.json", Data: mustJSON(feed)}}
+}
+
+func (e *edition) jsonItem(r *content.Recipe) jsonItem {
+	item := jsonItem{
+		ID:        e.feedID(r),
+		URL:       e.absolute(recipeAddress(r)),
+		Title:     r.Name.V,
+		Text:      r.Summary.V,
+		Summary:   r.Summary.V,
+		Published: moment(r.Published.V),
+		Modified:  moment(changedOn(r)),
+		Tags:      feedTags(r),
+	}
+	if images := e.images(r); len(images) > 0 {
+		item.Image = images[0]
+	}
+	return item
+}
