@@ -1,0 +1,195 @@
+package build
+
+import (
+	"cmp"
+	"encoding/xml"
+	"path"
+	"strings"
+	"time"
+
+	"stillroom/content"
+)
+
+// A programmeFeed is RSS 2.0 with the elements that listeners' programs and
+// directories look for. https://www.rssboard.org/rss-specification,
+// https://podcastindex.org/namespace/1.0
+type programmeFeed struct {
+	XMLName xml.Name  `xml:"rss"`
+	Version string    `xml:"version,attr"`
+	ITunes  string    `xml:"xmlns:itunes,attr"`
+	Podcast string    `xml:"xmlns:podcast,attr"`
+	Atom    string    `xml:"xmlns:atom,attr"`
+	Channel programme `xml:"channel"`
+}
+
+type programme struct {
+	Title       string        `xml:"title"`
+	Link        string        `xml:"link"`
+	Description string        `xml:"description"`
+	Language    string        `xml:"language"`
+	Self        atomLink      `xml:"atom:link"`
+	Image       *hrefNode     `xml:"itunes:image"`
+	Category    *categoryNode `xml:"itunes:category"`
+	Explicit    bool          `xml:"itunes:explicit"`
+	Author      string        `xml:"itunes:author,omitempty"`
+	Owner       *ownerNode    `xml:"itunes:owner"`
+	Kind        string        `xml:"itunes:type"`
+	GUID        string        `xml:"podcast:guid,omitempty"`
+	Medium      string        `xml:"podcast:medium"`
+	Locked      string        `xml:"podcast:locked"` // whether other hosts may not take the feed over
+	Items       []heardNode   `xml:"item"`
+}
+
+type hrefNode struct {
+	Href string `xml:"href,attr"`
+}
+
+type categoryNode struct {
+	Text string        `xml:"text,attr"`
+	Sub  *categoryNode `xml:"itunes:category"`
+}
+
+type ownerNode struct {
+	Name  string `xml:"itunes:name,omitempty"`
+	Email string `xml:"itunes:email"`
+}
+
+type heardNode struct {
+	Title       string        `xml:"title"`
+	Link        string        `xml:"link"`
+	GUID        guidNode      `xml:"guid"`
+	Published   string        `xml:"pubDate"`
+	Description string        `xml:"description"`
+	Enclosure   enclosureNode `xml:"enclosure"`
+	Duration    int64         `xml:"itunes:duration,omitempty"`
+	Explicit    bool          `xml:"itunes:explicit"`
+	Number      int           `xml:"itunes:episode,omitempty"`
+	Series      int           `xml:"itunes:season,omitempty"`
+	Transcript  *typedNode    `xml:"podcast:transcript"`
+	Chapters    *typedNode    `xml:"podcast:chapters"`
+}
+
+type guidNode struct {
+	IsPermaLink bool   `xml:"isPermaLink,attr"`
+	Text        string `xml:",chardata"`
+}
+
+type enclosureNode struct {
+	URL    string `xml:"url,attr"`
+	Length int64  `xml:"length,attr"`
+	Type   string `xml:"type,attr"`
+}
+
+type typedNode struct {
+	URL      string `xml:"url,attr"`
+	Type     string `xml:"type,attr"`
+	Language string `xml:"language,attr,omitempty"`
+}
+
+const programmeAddress = "/programme.xml"
+
+// programme is the feed of the audio programme, the newest episode first. What
+// cannot be listened to is not in it.
+func (e *edition) programme() []File {
+	p := e.settings.Programme
+	if p == nil || e.settings.Address.V == "" {
+		return nil
+	}
+	channel := programme{
+		Title:       p.Name.V,
+		Link:        e.absolute(showNotesAddress),
+		Description: p.Summary.V,
+		Language:    strings.ToLower(e.language()),
+		Self:        atomLink{"self", "application/rss+xml", e.absolute(programmeAddress)},
+		Category:    category(p.Category.V),
+		Explicit:    p.Explicit.V,
+		Author:      e.settings.Author.Name.V,
+		Kind:        "episodic",
+		GUID:        p.FeedID.V,
+		Medium:      "podcast",
+		Locked:      "no",
+	}
+	if img, ok := e.assets.Picture(p.Picture.V); ok {
+		channel.Image = &hrefNode{e.absolute(img.Src)}
+	}
+	if p.Owner.Email.V != "" {
+		channel.Owner = &ownerNode{p.Owner.Name.V, p.Owner.Email.V}
+	}
+	for _, ep := range e.episodes {
+		if rec := e.recording(ep); rec != nil {
+			channel.Items = append(channel.Items, e.heardNode(ep, rec))
+		}
+	}
+	return []File{{Path: programmeAddress[1:], Data: mustXML(programmeFeed{
+		Version: "2.0",
+		ITunes:  "http://www.itunes.com/dtds/podcast-1.0.dtd",
+		Podcast: "https://podcastindex.org/namespace/1.0",
+		Atom:    "http://www.w3.org/2005/Atom",
+		Channel: channel,
+	})}}
+}
+
+func (e *edition) heardNode(ep *content.Episode, rec *Recording) heardNode {
+	n := heardNode{
+		Title:       ep.Name.V,
+		Link:        e.absolute(episodeAddress(ep)),
+		GUID:        guidNode{Text: ep.GUID.V},
+		Published:   ep.Published.V.Time().Format(time.RFC1123Z),
+		Description: ep.Summary.V,
+		Enclosure:   enclosureNode{e.outside(rec.Src), e.audioBytes(ep), mediaType(rec)},
+		Explicit:    e.settings.Programme.Explicit.V,
+		Number:      ep.Number.V,
+		Series:      ep.Series.V,
+	}
+	if n.GUID.Text == "" {
+		n.GUID = guidNode{IsPermaLink: true, Text: n.Link}
+	}
+	n.Duration, _ = inSeconds(ep.Audio.Duration.V)
+	if src, ok := e.assets.Media(mediaPath(ep, ep.Transcript.V)); ok {
+		n.Transcript = &typedNode{e.absolute(src), transcriptTypes[strings.ToLower(path.Ext(ep.Transcript.V))], e.language()}
+	}
+	if len(ep.Chapters) > 0 {
+		n.Chapters = &typedNode{URL: e.absolute(chaptersAddress(ep)), Type: "application/json+chapters"}
+	}
+	return n
+}
+
+// The media types of what stands at the end of an address.
+var (
+	audioTypes = map[string]string{
+		".mp3": "audio/mpeg", ".m4a": "audio/x-m4a", ".mp4": "video/mp4", ".m4v": "video/x-m4v",
+	}
+	transcriptTypes = map[string]string{".vtt": "text/vtt", ".srt": "application/x-subrip"}
+)
+
+func mediaType(rec *Recording) string {
+	return cmp.Or(rec.Type, audioTypes[strings.ToLower(path.Ext(rec.Src))], "audio/mpeg")
+}
+
+// categories are the parts of the directories' categories that a programme on
+// food may stand in. Directories want the whole before the part.
+// https://podcasters.apple.com/support/1691-apple-podcasts-categories (from
+// memory)
+var categories = map[string]string{
+	"Food":            "Arts",
+	"How To":          "Education",
+	"Nutrition":       "Health & Fitness",
+	"Crafts":          "Leisure",
+	"Hobbies":         "Leisure",
+	"Home & Garden":   "Leisure",
+	"Life Sciences":   "Science",
+	"Nature":          "Science",
+	"Documentary":     "Society & Culture",
+	"Places & Travel": "Society & Culture",
+}
+
+func category(name string) *categoryNode {
+	if name == "" {
+		return nil
+	}
+	part := &categoryNode{Text: name}
+	if whole, ok := categories[name]; ok {
+		return &categoryNode{Text: whole, Sub: part}
+	}
+	return part
+}
