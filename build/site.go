@@ -1,0 +1,40 @@
+package build
+
+import (
+	"slices"
+
+	"stillroom/themes"
+	"stillroom/validate"
+)
+
+// Site makes every file of a site, in order of path.
+func Site(c validate.Checked, t *themes.Theme) ([]File, error) {
+	a, err := NewAssets(c, t)
+	if err != nil {
+		return nil, err
+	}
+	pages, err := Pages(c, t, a)
+	if err != nil {
+		return nil, err
+	}
+	products, err := newEdition(c.Site(), c.Day(), a).products(pages)
+	if err != nil {
+		return nil, err
+	}
+	return arrange(slices.Concat(pages, products, a.Files()))
+}
+
+// products makes what is neither a page of its own nor an asset, most of it
+// for other programs, in order of path.
+func (e *edition) products(pages []File) ([]File, error) {
+	return arrange(slices.Concat(
+		e.atom(),
+		e.jsonFeed(),
+		e.programme(),
+		e.sitemap(pages),
+		e.robots(),
+		e.recipeFiles(),
+		e.chapterFiles(),
+		e.redirects(),
+	))
+}
