@@ -1,0 +1,112 @@
+package build
+
+import (
+	"fmt"
+	"net/url"
+	"strings"
+	"time"
+	"unicode"
+
+	"stillroom/content"
+)
+
+// The addresses of pages, from the root of the site. They are promised to
+// readers and other programs, and never change.
+const (
+	homeAddress      = "/"
+	recipesAddress   = "/recipes/"
+	showNotesAddress = "/show-notes/"
+	searchAddress    = "/search/"
+)
+
+func recipeAddress(r *content.Recipe) string   { return recipesAddress + r.Slug + "/" }
+func episodeAddress(e *content.Episode) string { return showNotesAddress + e.Slug + "/" }
+func pageAddress(p *content.Page) string       { return "/" + p.Slug + "/" }
+func produceAddress(name string) string        { return "/produce/" + slug(name) + "/" }
+func monthAddress(m time.Month) string         { return "/season/" + strings.ToLower(m.String()) + "/" }
+func wayAddress(w content.Way) string          { return "/keeping/" + string(w) + "/" }
+
+// pagePath is where the page of an address lies on disk.
+func pagePath(address string) string { return strings.TrimPrefix(address, "/") + "index.html" }
+
+// slug makes a name fit for an address: lower-case ASCII letters, digits and
+// hyphens, and never empty unless the name is.
+func slug(name string) string {
+	var b strings.Builder
+	gap := false
+	for _, c := range strings.ToLower(name) {
+		ascii := plain(c)
+		if ascii == "" {
+			gap = b.Len() > 0
+			continue
+		}
+		if gap {
+			b.WriteByte('-')
+			gap = false
+		}
+		b.WriteString(ascii)
+	}
+	return b.String()
+}
+
+// plain gives the ASCII letters for a lower-case letter or a digit, a number
+// for a letter of another script, and nothing for what parts two words.
+func plain(c rune) string {
+	switch {
+	case c >= 'a' && c <= 'z', c >= '0' && c <= '9':
+		return string(c)
+	case !unicode.IsLetter(c) && !unicode.IsDigit(c):
+		return ""
+	}
+	if i := strings.IndexRune(accented, c); i >= 0 {
+		return unaccented[len([]rune(accented[:i]))]
+	}
+	return fmt.Sprintf("u%x", c)
+}
+
+const accented = "àáâãäåāæçčèéêëēìíîïīłñńòóôõöøōœřśšßùúûüūýÿžźż"
+
+var unaccented = strings.Fields(
+	"a a a a ae a a ae c c e e e e e i i i i i l n n o o o o oe o o oe r s s ss u u u ue u y y z z z")
+
+// addresses gives all that a link within the site may lead to, without what
+// follows a # or a ?.
+func (e *edition) addresses() map[string]bool {
+	out := map[string]bool{homeAddress: true, recipesAddress: true, searchAddress: true}
+	for _, r := range e.recipes {
+		out[recipeAddress(r)] = true
+	}
+	for _, ep := range e.episodes {
+		out[episodeAddress(ep)] = true
+		out[showNotesAddress] = true
+	}
+	for _, p := range e.pages {
+		out[pageAddress(p)] = true
+	}
+	for _, h := range e.harvests() {
+		out[h.address] = true
+	}
+	for m := time.January; m <= time.December; m++ {
+		out[monthAddress(m)] = true
+	}
+	for _, w := range wayNames {
+		out[wayAddress(w.way)] = len(e.keptBy(w.way)) > 0
+	}
+	for _, f := range e.feeds() {
+		out[f.Address] = true
+	}
+	return out
+}
+
+// internal reports whether an address is one of the site's own, and not a mark
+// on the same page.
+func internal(address string) bool {
+	u, err := url.Parse(address)
+	return err == nil && u.Scheme == "" && u.Host == "" && u.Path != ""
+}
+
+// isOut reports whether the page of an address within the site can be read.
+func (e *edition) isOut(address string) bool {
+	u, err := url.Parse(address)
+	return err == nil && e.out[u.Path]
+}

@@ -1,0 +1,55 @@
+package build
+
+import (
+	"slices"
+	"strings"
+
+	"stillroom/content"
+)
+
+// lookUp finds produce in a table that names it in the plural, as cooks write
+// it, or in the singular.
+func lookUp[T any](table map[string]T, produce string) (T, bool) {
+	name := strings.ToLower(strings.TrimSpace(produce))
+	forms := []string{name, name + "s", name + "es"}
+	if stem, ok := strings.CutSuffix(name, "y"); ok {
+		forms = append(forms, stem+"ies")
+	}
+	for _, f := range forms {
+		if v, ok := table[f]; ok {
+			return v, true
+		}
+	}
+	var none T
+	return none, false
+}
+
+// A harvest is a kind of produce and the recipes that use it.
+type harvest struct {
+	name    string // as the first recipe writes it
+	address string
+	recipes []*content.Recipe
+}
+
+// harvests gives all produce in order of name. Names that would share an
+// address are one: jalapeño peppers and jalapeno peppers.
+func (e *edition) harvests() []harvest {
+	var all []harvest
+	at := make(map[string]int)
+	for _, r := range e.recipes {
+		for _, p := range r.Produce {
+			address := produceAddress(p.V)
+			i, ok := at[address]
+			if !ok {
+				i = len(all)
+				at[address] = i
+				all = append(all, harvest{name: p.V, address: address})
+			}
+			if !slices.Contains(all[i].recipes, r) {
+				all[i].recipes = append(all[i].recipes, r)
+			}
+		}
+	}
+	slices.SortFunc(all, func(a, b harvest) int { return strings.Compare(a.address, b.address) })
+	return all
+}
