@@ -1,0 +1,72 @@
+package build
+
+import (
+	"regexp"
+	"strings"
+	"unicode"
+
+	"stillroom/content"
+)
+
+// typeset gives a measure as a printer would set it: 1 1/2 cups becomes 1½
+// cups, 4-5 lb becomes 4–5 lb, and a number never parts from its unit at the
+// end of a line. Thirds and eighths stay written out, since the fonts have no
+// sign for them, but draw 1/3 as a fraction.
+func typeset(s string) string {
+	s = fractions.ReplaceAllStringFunc(strings.TrimSpace(s), func(f string) string {
+		return signs[strings.TrimSpace(f)]
+	})
+	s = ranges.ReplaceAllString(s, "$1–$2")
+	return numbers.ReplaceAllString(writtenOut.Replace(s), "$1\u00a0$2")
+}
+
+var (
+	fractions  = regexp.MustCompile(`(?:\b| )(?:1/2|1/4|3/4)\b`)
+	ranges     = regexp.MustCompile(`([0-9½¼¾]) ?- ?([0-9½¼¾])`)
+	numbers    = regexp.MustCompile(`([0-9½¼¾]) ([\pL°%])`)
+	signs      = map[string]string{"1/2": "½", "1/4": "¼", "3/4": "¾"}
+	writtenOut = strings.NewReplacer("⅓", " 1/3", "⅔", " 2/3", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8")
+)
+
+// capital makes the first letter of a text a capital one.
+func capital(s string) string {
+	for i, c := range s {
+		return string(unicode.ToUpper(c)) + s[i+len(string(c)):]
+	}
+	return s
+}
+
+// sentence begins with a capital and ends with a stop.
+func sentence(s string) string {
+	s = capital(strings.TrimSpace(s))
+	if s == "" || strings.ContainsAny(s[len(s)-1:], ".!?") || strings.HasSuffix(s, "…") {
+		return s
+	}
+	return s + "."
+}
+
+// list joins words as in speech: pints, quarts and half-pints.
+func list(words []string) string {
+	if len(words) < 2 {
+		return strings.Join(words, "")
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " and " + words[last]
+}
+
+// A Day is a date as a page shows it; the zero Day shows none.
+type Day struct {
+	ISO  string // 2026-08-07
+	Text string // 7 August 2026
+}
+
+func day(d content.Date) Day {
+	if d.IsZero() {
+		return Day{}
+	}
+	return Day{ISO: d.String(), Text: d.Time().Format("2 January 2006")}
+}
+
+// sortKey puts names in the order in which a reader looks for them: without
+// regard to capitals, accents or marks.
+func sortKey(name string) string { return slug(name) }
