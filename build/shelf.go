@@ -1,0 +1,93 @@
+package build
+
+import (
+	"cmp"
+	"slices"
+
+	"stillroom/content"
+)
+
+// A Jar is a recipe as it stands on a shelf.
+type Jar struct {
+	Name    string
+	Address string
+	Vessel  string // the drawing: small, pint, quart, bottle, crock, tub, packet
+	Fill    string // the colour of what is in it
+	Kind    string // Jam
+	Keeps   string // Boiling water, 12 months
+	Summary string
+}
+
+func jar(r *content.Recipe) Jar {
+	j := Jar{
+		Name:    r.Name.V,
+		Address: recipeAddress(r),
+		Vessel:  vessel(r),
+		Fill:    fill(r),
+		Kind:    nameKind(r.Kind.V).one,
+		Summary: r.Summary.V,
+	}
+	if len(r.Keeping) > 0 {
+		k := r.Keeping[0]
+		j.Keeps = nameWay(k.Way.V).name
+		if k.Keeps.Set() {
+			j.Keeps += ", " + typeset(k.Keeps.V.Text)
+		}
+	}
+	return j
+}
+
+func jars(recipes []*content.Recipe) []Jar {
+	all := make([]Jar, len(recipes))
+	for i, r := range recipes {
+		all[i] = jar(r)
+	}
+	return all
+}
+
+// A Shelf is a row of jars with a name on its edge.
+type Shelf struct {
+	ID   string // its anchor on the page
+	Name string
+	Jars []Jar
+}
+
+// A Larder is all the shelves of a page.
+type Larder struct {
+	Shelves []Shelf
+	Close   bool // so many jars that they stand close, each one small
+}
+
+// roomy is how many jars a larder holds before they have to stand close.
+const roomy = 60
+
+// larder puts recipes that are in the order of shelved on a shelf for each kind.
+func larder(recipes []*content.Recipe) Larder {
+	l := Larder{Close: len(recipes) > roomy}
+	for i, r := range recipes {
+		if i == 0 || r.Kind.V != recipes[i-1].Kind.V {
+			l.Shelves = append(l.Shelves, Shelf{ID: string(r.Kind.V), Name: nameKind(r.Kind.V).many})
+		}
+		s := &l.Shelves[len(l.Shelves)-1]
+		s.Jars = append(s.Jars, jar(r))
+	}
+	return l
+}
+
+// shelved sorts recipes by kind, and those of a kind by name.
+func shelved(recipes []*content.Recipe) []*content.Recipe {
+	sorted := slices.Clone(recipes)
+	slices.SortFunc(sorted, func(a, b *content.Recipe) int {
+		return cmp.Or(
+			cmp.Compare(kindPlace(a.Kind.V), kindPlace(b.Kind.V)),
+			cmp.Compare(sortKey(a.Name.V), sortKey(b.Name.V)),
+			cmp.Compare(a.Slug, b.Slug),
+		)
+	})
+	return sorted
+}
+
+// kindPlace is where a kind stands in the larder.
+func kindPlace(k content.Kind) int {
+	return slices.IndexFunc(kindNames, func(n kindName) bool { return n.kind == k })
+}
