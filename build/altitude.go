@@ -1,0 +1,188 @@
+package build
+
+import (
+	"math/big"
+	"strconv"
+	"strings"
+
+	"stillroom/content"
+)
+
+// An AltitudeTable is all that is asked of each size of jar, at every altitude
+// for which there is a figure. It is always printed whole.
+type AltitudeTable struct {
+	Caption string
+	Columns []Column
+	Rows    []Band
+}
+
+// A Column is a size of jar.
+type Column struct {
+	Jar  string // Half-pint
+	Note string // 20 min, where the time is the same at every altitude
+}
+
+// A Band is a stretch of altitude and the figure for each jar.
+type Band struct {
+	Altitude string // 1,001–6,000 ft
+	Also     string // the same in the other unit: 306–1,829 m
+	Figures  []Figure
+}
+
+// A Figure is a number that matters, and its unit.
+type Figure struct {
+	Number, Unit string
+	Also         string // in another unit; may be empty
+}
+
+// minuteTables gives the tables of a way whose minutes depend on altitude:
+// one for all jars that have the same bands, so that a row is never split.
+func minuteTables(caption string, rows []content.Processing) []AltitudeTable {
+	var tables []AltitudeTable
+	for _, jars := range alike(rows, minuteBands) {
+		t := AltitudeTable{Caption: caption, Rows: bands(jars[0].Altitude)}
+		for _, p := range jars {
+			t.Columns = append(t.Columns, Column{Jar: jarName(p.Jar.V)})
+			for i, b := range p.Altitude {
+				t.Rows[i].Figures = append(t.Rows[i].Figures, minutes(b.Value.V))
+			}
+		}
+		tables = append(tables, t)
+	}
+	return tables
+}
+
+// pressureTables gives the tables of one gauge. The minutes stand over the
+// column, since they are the same at every altitude.
+func pressureTables(caption string, rows []content.Processing, gauge func(content.Processing) []content.Band[content.Pressure]) []AltitudeTable {
+	var tables []AltitudeTable
+	for _, jars := range alike(rows, gauge) {
+		t := AltitudeTable{Caption: caption, Rows: bands(gauge(jars[0]))}
+		for _, p := range jars {
+			time := minutes(p.Time.V)
+			t.Columns = append(t.Columns, Column{jarName(p.Jar.V), time.Number + "\u00a0" + time.Unit})
+			for i, b := range gauge(p) {
+				t.Rows[i].Figures = append(t.Rows[i].Figures, pressure(b.Value.V))
+			}
+		}
+		tables = append(tables, t)
+	}
+	return tables
+}
+
+func minuteBands(p content.Processing) []content.Band[content.Duration]   { return p.Altitude }
+func dialBands(p content.Processing) []content.Band[content.Pressure]     { return p.Dial }
+func weightedBands(p content.Processing) []content.Band[content.Pressure] { return p.Weighted }
+
+// alike groups the jars that have the same bands of altitude, in the order in
+// which they were written. Jars without any are left out.
+func alike[T any](rows []content.Processing, of func(content.Processing) []content.Band[T]) [][]content.Processing {
+	var groups [][]content.Processing
+next:
+	for _, p := range rows {
+		if len(of(p)) == 0 {
+			continue
+		}
+		for i, g := range groups {
+			if sameBands(of(g[0]), of(p)) {
+				groups[i] = append(g, p)
+				continue next
+			}
+		}
+		groups = append(groups, []content.Processing{p})
+	}
+	return groups
+}
+
+func sameBands[T any](a, b []content.Band[T]) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i].Text != b[i].Text {
+			return false
+		}
+	}
+	return true
+}
+
+func bands[T any](written []content.Band[T]) []Band {
+	rows := make([]Band, len(written))
+	for i, b := range written {
+		rows[i] = Band{Altitude: typeset(b.Text), Also: otherUnit(b)}
+	}
+	return rows
+}
+
+// otherUnit gives a band of feet in metres, and of metres in feet, to the
+// nearest whole number as publications print it: 1,000 ft is 305 m.
+func otherUnit[T any](b content.Band[T]) string {
+	to := content.Metre
+	if b.From.Unit == content.Metre || b.To.Unit == content.Metre {
+		to = content.Foot
+	}
+	from, ok := nearest(b.From.Quantity, to)
+	if !ok {
+		return ""
+	}
+	unit := "\u00a0" + string(to)
+	if b.To.IsZero() {
+		return "above " + thousands(from) + unit
+	}
+	upper, ok := nearest(b.To.Quantity, to)
+	if !ok {
+		return ""
+	}
+	return thousands(from) + "–" + thousands(upper) + unit
+}
+
+// nearest gives a quantity to the nearest whole number of another unit.
+func nearest(q content.Quantity, unit content.Unit) (int, bool) {
+	c, ok := q.In(unit)
+	if !ok || c.Low == nil {
+		return 0, false
+	}
+	half := new(big.Rat).Add(c.Low, big.NewRat(1, 2))
+	return int(new(big.Int).Div(half.Num(), half.Denom()).Int64()), true
+}
+
+// thousands writes 6000 as 6,000.
+func thousands(n int) string {
+	s := strconv.Itoa(n)
+	for i := len(s) - 3; i > 0; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+// minutes gives a time in whole minutes, as canning tables print it, or as it
+// was written if there is a part of a minute in it.
+func minutes(d content.Duration) Figure {
+	if m := d.Minutes(); m != nil && m.IsInt() && !d.IsRange() {
+		return Figure{Number: m.Num().String(), Unit: "min"}
+	}
+	return written(d.Quantity)
+}
+
+// pressure gives a gauge pressure as written, and pounds in kilopascals beside
+// it, rounded up: the figure may not come out weaker than it was tested.
+func pressure(p content.Pressure) Figure {
+	f := written(p.Quantity)
+	if p.Unit != content.PSI {
+		return f
+	}
+	if c, ok := p.In(content.Kilopascal); ok && c.Low != nil {
+		up := new(big.Int).Add(c.Low.Num(), new(big.Int).Sub(c.Low.Denom(), big.NewInt(1)))
+		f.Also = up.Div(up, c.Low.Denom()).String() + "\u00a0kPa"
+	}
+	return f
+}
+
+// written parts a measure into its number and its unit, as they were written.
+func written(q content.Quantity) Figure {
+	number, unit, ok := strings.Cut(typeset(q.Text), "\u00a0")
+	if !ok {
+		return Figure{Number: typeset(q.Text)}
+	}
+	return Figure{Number: number, Unit: unit}
+}

@@ -1,0 +1,104 @@
+package build
+
+import (
+	"fmt"
+
+	"stillroom/content"
+)
+
+// A KeepingBlock is one way of keeping a recipe, with all its figures.
+type KeepingBlock struct {
+	ID      string // keeping-boiling-water
+	Heading string // On the shelf, from boiling water
+	Address string // of the page for the way
+	Canned  bool
+	Batch   string // how large a batch it takes, if not the ingredients' own
+	Facts   []Fact
+	Tables  []AltitudeTable
+	Before  []string // what comes before the clock: jars, venting
+	Clock   string   // when the clock starts
+	Agrees  *Agreement
+}
+
+// A Fact is a named figure on a label.
+type Fact struct {
+	Name string
+	Figure
+	Note string
+}
+
+func (e *edition) keepingBlocks(r *content.Recipe) []KeepingBlock {
+	var blocks []KeepingBlock
+	times := make(map[content.Way]int)
+	for i := range r.Keeping {
+		k := &r.Keeping[i]
+		b := keepingBlock(k)
+		if times[k.Way.V]++; times[k.Way.V] > 1 {
+			b.ID = fmt.Sprintf("%s-%d", b.ID, times[k.Way.V])
+		}
+		blocks = append(blocks, b)
+	}
+	return blocks
+}
+
+func keepingBlock(k *content.Keeping) KeepingBlock {
+	way := nameWay(k.Way.V)
+	return KeepingBlock{
+		ID:      "keeping-" + string(k.Way.V),
+		Heading: way.heading,
+		Address: wayAddress(k.Way.V),
+		Canned:  k.Way.V.Canned(),
+		Batch:   batchSize(k),
+		Facts:   facts(k),
+		Tables:  tables(k),
+		Before:  before(k),
+		Clock:   clock[k.Way.V],
+		Agrees:  agreement(k),
+	}
+}
+
+func batchSize(k *content.Keeping) string {
+	if !k.Factor.Set() {
+		return ""
+	}
+	return "Made from a batch " + typeset(k.Factor.V.Text) + " times the ingredients above."
+}
+
+// tables are empty for a way that needs no process.
+func tables(k *content.Keeping) []AltitudeTable {
+	switch k.Way.V {
+	case content.BoilingWater:
+		return minuteTables("Minutes at a full rolling boil", k.Processing)
+	case content.AtmosphericSteam:
+		return minuteTables("Minutes in full, steady steam", k.Processing)
+	case content.PressureCanner:
+		return append(
+			pressureTables("Pressure on a dial gauge", k.Processing, dialBands),
+			pressureTables("Pressure on a weighted gauge", k.Processing, weightedBands)...)
+	}
+	return nil
+}
+
+// clock says from when the minutes count. Of home recipes that give the right
+// minutes, fewer than one in three says so (Food Protection Trends 39(5), 2019).
+var clock = map[content.Way]string{
+	// USDA Complete Guide to Home Canning, AIB 539 (2015); the restart from memory
+	content.BoilingWater: "Start the clock when the water is at a full rolling boil with the jars in it. If the boil stops, bring it back and count the whole time again.",
+	// National Center for Home Food Preservation, newsflash on steam canners
+	content.AtmosphericSteam: "Start the clock when the canner gives full, steady steam at the temperature at which water boils in your kitchen. If the steam falters, bring it back and count the whole time again.",
+	// USDA Complete Guide to Home Canning, AIB 539 (2015); the restart from memory
+	content.PressureCanner: "Start the clock when the gauge shows the pressure in the table, or the weight begins to rock. If the pressure falls below it, bring it back and count the whole time again.",
+}
+
+// before gives what has to be done before the clock starts.
+func before(k *content.Keeping) []string {
+	switch {
+	case k.Way.V == content.PressureCanner:
+		// USDA Complete Guide to Home Canning, AIB 539 (2015)
+		return []string{"Let the steam blow from the vent for 10 minutes before you close it or set the weight."}
+	case k.Way.V.Canned() && k.JarsSterilised.V:
+		// USDA Complete Guide to Home Canning, AIB 539 (2015)
+		return []string{"Sterilize the empty jars: boil them for 10 minutes, and 1 minute more for each 1,000 ft above the first 1,000. The time below can be under 10 minutes, which is too short to do it."}
+	}
+	return nil
+}
