@@ -1,0 +1,187 @@
+package build
+
+import (
+	"html/template"
+	"slices"
+
+	"stillroom/content"
+)
+
+// A RecipePage is all that the page of a recipe shows.
+type RecipePage struct {
+	Shell
+	Name        string
+	Summary     string
+	Kind        Link // to its shelf in the larder
+	Fill        string
+	Picture     *Picture
+	Pictures    []Picture
+	Facts       []Fact // makes, times
+	HeadNote    template.HTML
+	Ingredients []IngredientGroup
+	Gear        []string
+	Method      []Part
+	Keeping     []KeepingBlock
+	Cautions    []string // the recipe's own, then the usual ones
+	Canned      bool     // at least one way is shelf-stable
+	Safety      Link     // the site's page on canning; zero if it has none
+	Notes       template.HTML
+	Log         []LogEntry
+	Heard       []EpisodeCard
+	Produce     []Link
+	Season      []Link
+	Ways        []Link
+	Tags        []string
+	Credit      string
+	Published   Day
+	Updated     Day
+	Beside      []Jar // others that use the same produce, or are of the same kind
+}
+
+func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
+	method, err := e.md.method(r.Body)
+	if err != nil {
+		return nil, err
+	}
+	ways := waysOf(r)
+	p := &RecipePage{
+		Name:        r.Name.V,
+		Summary:     r.Summary.V,
+		Kind:        Link{Name: nameKind(r.Kind.V).one, Address: recipesAddress + "#" + string(r.Kind.V)},
+		Fill:        fill(r),
+		Picture:     e.picture(r.Picture),
+		Pictures:    e.pictures(r.Pictures),
+		Facts:       recipeFacts(r),
+		HeadNote:    method.Before,
+		Ingredients: ingredientGroups(r.Ingredients),
+		Gear:        typesetAll(r.Gear),
+		Method:      method.Parts,
+		Keeping:     e.keepingBlocks(r),
+		Cautions:    append(texts(r.Cautions), cautionsFor(ways)...),
+		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
+		Safety:      e.safetyPage(),
+		Notes:       method.After,
+		Log:         kitchenLog(r.Batches),
+		Heard:       e.heardIn(r),
+		Produce:     produceLinks(r),
+		Season:      seasonLinks(r),
+		Ways:        wayLinks(ways),
+		Tags:        texts(r.Tags),
+		Credit:      r.InspiredBy.V,
+		Published:   day(r.Published.V),
+		Updated:     day(r.Updated.V),
+		Beside:      jars(e.beside(r)),
+	}
+	p.Shell = e.shell(leaf{
+		address:     recipeAddress(r),
+		name:        r.Name.V,
+		description: r.Summary.V,
+		trail:       []Link{{Name: "Recipes", Address: recipesAddress}},
+		picture:     r.Picture,
+		article:     true,
+		nodes:       []node{e.recipeNode(r)},
+	})
+	return p, nil
+}
+
+func recipeFacts(r *content.Recipe) []Fact {
+	all := []Fact{
+		measure("Makes", r.Yield.V.Quantity, ""),
+		measure("Hands on", r.Times.HandsOn.V.Quantity, ""),
+		measure("Cooking", r.Times.Cooking.V.Quantity, ""),
+		measure("Waiting", r.Times.Waiting.V.Quantity, ""),
+	}
+	return slices.DeleteFunc(all, func(f Fact) bool { return f.Number == "" })
+}
+
+func waysOf(r *content.Recipe) []content.Way {
+	var ways []content.Way
+	for _, k := range r.Keeping {
+		if !slices.Contains(ways, k.Way.V) {
+			ways = append(ways, k.Way.V)
+		}
+	}
+	return ways
+}
+
+func texts(fields []content.Field[string]) []string {
+	var all []string
+	for _, f := range fields {
+		all = append(all, f.V)
+	}
+	return all
+}
+
+func typesetAll(fields []content.Field[string]) []string {
+	all := texts(fields)
+	for i := range all {
+		all[i] = typeset(all[i])
+	}
+	return all
+}
+
+func produceLinks(r *content.Recipe) []Link {
+	var links []Link
+	for _, p := range r.Produce {
+		links = append(links, Link{Name: p.V, Address: produceAddress(p.V)})
+	}
+	return links
+}
+
+func seasonLinks(r *content.Recipe) []Link {
+	var links []Link
+	for _, m := range Season(r) {
+		links = append(links, Link{Name: m.String(), Address: monthAddress(m)})
+	}
+	return links
+}
+
+func wayLinks(ways []content.Way) []Link {
+	var links []Link
+	for _, w := range ways {
+		links = append(links, Link{Name: nameWay(w).name, Address: wayAddress(w)})
+	}
+	return links
+}
+
+// safetyPages are the slugs under which a site keeps its page on canning.
+var safetyPages = []string{"canning-safely", "canning-safety", "safety"}
+
+func (e *edition) safetyPage() Link {
+	for _, s := range safetyPages {
+		for _, p := range e.pages {
+			if p.Slug == s {
+				return Link{Name: p.Name.V, Address: pageAddress(p)}
+			}
+		}
+	}
+	return Link{}
+}
+
+// besides is how many other recipes stand at the foot of a page.
+const besides = 6
+
+// beside gives recipes that share the produce of one, and then those of its
+// kind, the newest first.
+func (e *edition) beside(r *content.Recipe) []*content.Recipe {
+	var near []*content.Recipe
+	add := func(like func(*content.Recipe) bool) {
+		for _, other := range e.recipes {
+			if len(near) < besides && other != r && like(other) && !slices.Contains(near, other) {
+				near = append(near, other)
+			}
+		}
+	}
+	add(func(o *content.Recipe) bool { return sharesProduce(r, o) })
+	add(func(o *content.Recipe) bool { return o.Kind.V == r.Kind.V })
+	return near
+}
+
+func sharesProduce(a, b *content.Recipe) bool {
+	for _, p := range a.Produce {
+		if slices.ContainsFunc(b.Produce, func(q content.Field[string]) bool { return slug(q.V) == slug(p.V) }) {
+			return true
+		}
+	}
+	return false
+}

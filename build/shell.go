@@ -1,0 +1,224 @@
+package build
+
+import (
+	"html/template"
+	"net/url"
+	"path"
+	"strings"
+
+	"stillroom/content"
+)
+
+// A Shell is what every page has around its own matter.
+type Shell struct {
+	Language    string
+	Site        string // the site's name
+	Tagline     string
+	Author      string
+	Title       string // of the window; names the page, then the site
+	Description string
+	Policy      string // what the browser may load: a content security policy
+	Hidden      bool   // to be left out of search engines
+	Canonical   string // absolute; empty if the site has no address
+	Share       *Share // for previews elsewhere; nil if the site has no address
+	Feeds       []Feed
+	Data        template.JS // structured data; empty if there is none
+	Icon        string
+	Style       string
+	Fonts       []string
+	Script      string // empty for most pages
+	Menu        []Link
+	Trail       []Link // from the home page to this one; empty on the home page
+	More        []Link // plain pages, at the foot
+}
+
+// A Link leads to a page of the site. It is Here if that is the page itself.
+type Link struct {
+	Name, Address string
+	Here          bool
+}
+
+// A Feed can be subscribed to.
+type Feed struct {
+	Type, Title, Address string
+}
+
+// A Share is what a preview of the page shows elsewhere, by the Open Graph
+// protocol.
+type Share struct {
+	Type   string // article or website
+	Title  string
+	Locale string // en_GB; empty if the site does not name a region
+	Image  *ShareImage
+}
+
+// A ShareImage has an absolute address.
+type ShareImage struct {
+	Address, Alt  string
+	Type          string // image/jpeg
+	Width, Height int
+}
+
+// A leaf is what a page says of itself to its shell.
+type leaf struct {
+	address     string
+	name        string // empty for the home page
+	description string
+	trail       []Link // between the home page and this one
+	picture     *content.Picture
+	article     bool
+	nodes       []node // structured data, besides the trail
+	script      string // name of one of the theme's files
+	audio       string // absolute address of a recording elsewhere
+}
+
+func (e *edition) shell(l leaf) Shell {
+	s := Shell{
+		Language:    e.language(),
+		Site:        e.settings.Name.V,
+		Tagline:     e.settings.Tagline.V,
+		Author:      e.settings.Author.Name.V,
+		Title:       e.title(l.name),
+		Description: l.description,
+		Policy:      policy(l.audio),
+		Feeds:       e.feeds(),
+		Icon:        e.assets.URL("icon.svg"),
+		Style:       e.assets.URL("style.css"),
+		Fonts:       e.fonts(),
+		Menu:        e.menu(l.address),
+		More:        e.more(l.address),
+	}
+	if l.script != "" {
+		s.Script = e.assets.URL(l.script)
+	}
+	if l.address != homeAddress {
+		s.Trail = append([]Link{{Name: "Home", Address: homeAddress}}, l.trail...)
+		s.Trail = append(s.Trail, Link{Name: l.name, Address: l.address, Here: true})
+	}
+	s.Data = template.JS(e.graph(append(l.nodes, e.trails(s.Trail)...)...))
+	if e.settings.Address.V != "" {
+		s.Canonical = e.settings.Address.V + l.address
+		s.Share = e.share(l)
+	}
+	return s
+}
+
+// trails is the trail as structured data; the home page has none.
+func (e *edition) trails(links []Link) []node {
+	if len(links) == 0 {
+		return nil
+	}
+	return []node{e.trail(links)}
+}
+
+func (e *edition) language() string {
+	if e.settings.Language.V == "" {
+		return "en"
+	}
+	return e.settings.Language.V
+}
+
+func (e *edition) title(name string) string {
+	switch {
+	case name != "":
+		return name + " · " + e.settings.Name.V
+	case e.settings.Tagline.V != "":
+		return e.settings.Name.V + ": " + e.settings.Tagline.V
+	}
+	return e.settings.Name.V
+}
+
+// policy lets a page load what is its own and, if its recording lies
+// elsewhere, that host's. https://www.w3.org/TR/CSP3/
+func policy(audio string) string {
+	media := "'self'"
+	if u, err := url.Parse(audio); err == nil && u.Host != "" {
+		media += " " + u.Scheme + "://" + u.Host
+	}
+	return "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; " +
+		"media-src " + media + "; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'"
+}
+
+func (e *edition) feeds() []Feed {
+	if e.settings.Address.V == "" {
+		return nil
+	}
+	name := e.settings.Name.V
+	feeds := []Feed{
+		{"application/atom+xml", name + ": recipes", "/recipes.atom"},
+		{"application/feed+json", name + ": recipes (JSON)", "/recipes.json"},
+	}
+	if e.settings.Programme != nil {
+		feeds = append(feeds, Feed{"application/rss+xml", e.settings.Programme.Name.V, "/programme.xml"})
+	}
+	return feeds
+}
+
+// fonts are those that every page needs before it can be read.
+func (e *edition) fonts() []string {
+	var fonts []string
+	for _, name := range []string{"besley.woff2", "atkinson.woff2"} {
+		if u := e.assets.URL(name); u != "" {
+			fonts = append(fonts, u)
+		}
+	}
+	return fonts
+}
+
+// fewPages is how many plain pages have room in the menu; when there are more,
+// they all stand at the foot.
+const fewPages = 3
+
+func (e *edition) menu(here string) []Link {
+	menu := []Link{{Name: "Recipes", Address: recipesAddress}}
+	if len(e.episodes) > 0 {
+		menu = append(menu, Link{Name: "Show notes", Address: showNotesAddress})
+	}
+	if len(e.pages) <= fewPages {
+		menu = append(menu, e.more(here)...)
+	}
+	menu = append(menu, Link{Name: "Search", Address: searchAddress})
+	for i := range menu {
+		menu[i].Here = menu[i].Address == here
+	}
+	return menu
+}
+
+func (e *edition) more(here string) []Link {
+	var links []Link
+	for _, p := range e.pages {
+		links = append(links, Link{Name: p.Name.V, Address: pageAddress(p), Here: pageAddress(p) == here})
+	}
+	return links
+}
+
+// shareTypes are the pictures that other sites can show.
+var shareTypes = map[string]string{".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".png": "image/png"}
+
+func (e *edition) share(l leaf) *Share {
+	s := &Share{Type: "website", Title: l.name, Locale: locale(e.language())}
+	if l.article {
+		s.Type = "article"
+	}
+	if s.Title == "" {
+		s.Title = e.settings.Name.V
+	}
+	if l.picture == nil {
+		return s
+	}
+	img, ok := e.assets.Picture(l.picture.File.V)
+	kind := shareTypes[strings.ToLower(path.Ext(img.Src))]
+	if ok && kind != "" {
+		s.Image = &ShareImage{e.settings.Address.V + img.Src, l.picture.Alt.V, kind, img.Width, img.Height}
+	}
+	return s
+}
+
+// locale gives en_GB for en-GB, and nothing for a language without a region.
+func locale(language string) string {
+	lang, region, ok := strings.Cut(language, "-")
+	if !ok || len(region) != 2 {
+		return ""
+	}
+	return strings.ToLower(lang) + "_" + strings.ToUpper(region)
+}
