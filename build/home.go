@@ -1,0 +1,67 @@
+package build
+
+// A HomePage opens the site.
+type HomePage struct {
+	Shell
+	About     string
+	Newest    *Newest // nil while there are no recipes
+	Shelf     Shelf   // the newest recipes
+	Month     string  // July
+	InSeason  Shelf
+	Year      []Month
+	Episode   *EpisodeCard // the newest; nil if there are none
+	Programme string
+	Produce   []Counted
+	Ways      []Counted
+	Count     string
+}
+
+// A Newest is the recipe that a visitor meets first.
+type Newest struct {
+	Jar
+	Picture   *Picture
+	Published Day
+}
+
+// onShelf is how many jars stand on a shelf of the home page.
+const onShelf = 8
+
+func (e *edition) homePage() *HomePage {
+	p := &HomePage{
+		About:   e.settings.Author.About.V,
+		Month:   e.day.Month.String(),
+		Year:    e.year(e.day.Month),
+		Produce: e.produceCounts(),
+		Ways:    e.wayCounts(),
+		Count:   count(len(e.recipes), "recipe", "recipes"),
+	}
+	l := leaf{address: homeAddress, description: e.introduction(), nodes: []node{e.website()}}
+	if len(e.recipes) > 0 {
+		r := e.recipes[0]
+		p.Newest = &Newest{jar(r), e.picture(r.Picture), day(r.Published.V)}
+		l.picture = r.Picture
+	}
+	if len(e.recipes) > 1 {
+		p.Shelf = Shelf{ID: "newest", Name: "Lately put up", Jars: jars(atMost(e.recipes[1:], onShelf))}
+	}
+	p.InSeason = Shelf{ID: "season", Name: "To put up in " + p.Month, Jars: jars(atMost(e.inSeason(e.day.Month), onShelf))}
+	if len(e.episodes) > 0 {
+		c := episodeCard(e.episodes[0])
+		p.Episode = &c
+	}
+	if e.settings.Programme != nil {
+		p.Programme = e.settings.Programme.Name.V
+	}
+	p.Shell = e.shell(l)
+	return p
+}
+
+// introduction describes the site in a line.
+func (e *edition) introduction() string {
+	if e.settings.Tagline.V != "" {
+		return sentence(e.settings.Tagline.V)
+	}
+	return sentence("Recipes for keeping food, by " + e.settings.Author.Name.V)
+}
+
+func atMost[T any](all []T, n int) []T { return all[:min(n, len(all))] }
