@@ -35,8 +35,8 @@ func (j JarMatch) tables() []bandTable {
 		}
 	}
 	add("altitude", timeBands(j.Entry.Altitude), j.testedTimes())
-	add("dial", pressureBands(j.Entry.Dial), j.scheduleBands("dial"))
-	add("weighted", pressureBands(j.Entry.Weighted), j.scheduleBands("weighted"))
+	add("dial", pressureBands(j.Entry.Dial), j.scheduleBands(DialGauge))
+	add("weighted", pressureBands(j.Entry.Weighted), j.scheduleBands(WeightedGauge))
 	return ts
 }
 

@@ -122,7 +122,7 @@ func notWord(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') 
 
 // singular takes the plural ending off a word.
 func singular(w string) string {
-	for _, end := range [][2]string{{"ies", "y"}, {"atoes", "ato"}, {"ngoes", "ngo"}, {"ches", "ch"}, {"shes", "sh"}} {
+	for _, end := range [][2]string{{"ies", "y"}, {"atoes", "ato"}, {"ngoes", "ngo"}, {"ches", "ch"}, {"shes", "sh"}, {"xes", "x"}, {"sses", "ss"}} {
 		if s, ok := strings.CutSuffix(w, end[0]); ok && s != "" {
 			return s + end[1]
 		}

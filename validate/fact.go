@@ -1,7 +1,6 @@
 package validate
 
 import (
-	"slices"
 	"sync"
 
 	"stillroom/content"
@@ -61,18 +60,3 @@ var processFacts = sync.OnceValue(func() map[string]Facts {
 	}
 	return m
 })
-
-// Covers reports whether the process was tested with that food. A general jam
-// or jelly process covers every acid fruit.
-func (f Facts) Covers(p Produce) bool {
-	if slices.Contains(f.Produce, p.Name) || slices.Contains(f.Produce, "any") {
-		return true
-	}
-	return f.General && p.Acidity == Acid && p.Group.Fruit()
-}
-
-// Allows reports whether that food may be in the jar: Covers, or as one of
-// the lesser ingredients of the tested recipe.
-func (f Facts) Allows(p Produce) bool {
-	return f.Covers(p) || slices.Contains(f.Others, p.Name) || slices.Contains(f.Others, "any")
-}

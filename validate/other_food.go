@@ -57,5 +57,5 @@ func checkOtherFood(r *content.Recipe, m *Match) []Finding {
 // names reports whether the process stands for that food, or lets it stand
 // beside the one that it is for.
 func (p *Process) names(food string) bool {
-	return slices.Contains(p.Produce, food) || slices.Contains(p.Others, food) || slices.Contains(p.Others, "any")
+	return slices.Contains(p.Produce, food) || slices.Contains(p.Others, food) || slices.Contains(p.Produce, "any") || slices.Contains(p.Others, "any")
 }

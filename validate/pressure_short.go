@@ -32,7 +32,7 @@ func checkPressureShort(_ *content.Recipe, m *Match) []Finding {
 	}
 	var fs []Finding
 	for _, j := range m.Jars {
-		for _, gauge := range []string{"dial", "weighted"} {
+		for _, gauge := range gauges {
 			fs = append(fs, gaugeShort(m, j, gauge)...)
 		}
 	}
@@ -42,7 +42,7 @@ func checkPressureShort(_ *content.Recipe, m *Match) []Finding {
 func gaugeShort(m *Match, j JarMatch, gauge string) []Finding {
 	s := j.schedule(gauge)
 	if s == nil {
-		return nil
+		return gaugeUntested(j, gauge)
 	}
 	var fs []Finding
 	for _, b := range pressureBands(j.gaugeBands(gauge)) {
@@ -59,4 +59,16 @@ func gaugeShort(m *Match, j JarMatch, gauge string) []Finding {
 		})
 	}
 	return fs
+}
+
+// gaugeUntested reports pressures for a gauge that the process has none for.
+func gaugeUntested(j JarMatch, gauge string) []Finding {
+	if j.Tested == nil || len(j.gaugeBands(gauge)) == 0 {
+		return nil
+	}
+	return []Finding{{
+		Pos:     j.place(gauge),
+		Message: fmt.Sprintf("nothing is published for a %s gauge", gauge),
+		Advice:  "Leave this gauge out.",
+	}}
 }

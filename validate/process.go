@@ -181,7 +181,9 @@ func nearestIDs(id string) []string {
 	return nearest(id, slices.Compact(ids), 3)
 }
 
-var processes = sync.OnceValue(func() []*Process {
+var processes = sync.OnceValue(loadProcesses)
+
+func loadProcesses() []*Process {
 	publications := map[string]string{}
 	for _, r := range readTable("publications.tsv") {
 		publications[r.text("key")] = r.text("title")
@@ -208,7 +210,7 @@ var processes = sync.OnceValue(func() []*Process {
 		return cmp.Or(cmp.Compare(a.ID, b.ID), cmp.Compare(a.Method, b.Method))
 	})
 	return all
-})
+}
 
 // add takes in a row of schedules.tsv. The rows of one jar follow each other.
 func (p *Process) add(r row) {

@@ -91,7 +91,9 @@ type kitchenTable struct {
 
 // A phrase that ends in "=" has no plural; the name of a food that begins with
 // "~" stands for other phrases, and is none itself.
-var kitchen = sync.OnceValue(func() *kitchenTable {
+var kitchen = sync.OnceValue(loadKitchen)
+
+func loadKitchen() *kitchenTable {
 	k := &kitchenTable{book: newPhraseBook()}
 	for _, r := range readTable("produce.tsv") {
 		p := produceOf(r)
@@ -114,7 +116,7 @@ var kitchen = sync.OnceValue(func() *kitchenTable {
 		}
 	}
 	return k
-})
+}
 
 // teach adds a phrase that no other row may have.
 func (k *kitchenTable) teach(r row, phrase string, m meaning) {
@@ -159,15 +161,15 @@ func produceOf(r row) Produce {
 	return p
 }
 
-// blanching makes a blanching of a limit such as blanch-asparagus-small.
+// blanching makes a blanching of a limit: blanch-asparagus-small:small.
 func blanching(id string) Blanching {
-	form := ""
-	if _, after, ok := strings.Cut(id, ":"); ok {
-		id, form = strings.TrimSuffix(id, ":"+after), after
-	}
+	id, form, _ := cutForm(id)
 	l := LimitOf(id)
 	return Blanching{Form: form, Low: l.Low, High: l.High, Source: l.Source}
 }
+
+// cutForm parts a limit from the form that it is for: blanch-celery has none.
+func cutForm(id string) (limit, form string, ok bool) { return strings.Cut(id, ":") }
 
 // months reads a season: "6-8" is June to August, "11-2" November to February.
 func months(r row) []time.Month {

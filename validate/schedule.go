@@ -2,6 +2,9 @@ package validate
 
 import "stillroom/content"
 
+// gauges are the two kinds of gauge that a pressure canner has.
+var gauges = []string{DialGauge, WeightedGauge}
+
 // schedule picks the schedule of that gauge by which a pressure entry is
 // judged. A publication may offer several, each with a pressure and a time of
 // its own; the one that the entry agrees with whole is taken, else the longest
@@ -57,7 +60,7 @@ func (j JarMatch) reachesTime(s *Schedule) bool {
 }
 
 func (j JarMatch) gaugeBands(gauge string) []content.Band[content.Pressure] {
-	if gauge == "dial" {
+	if gauge == DialGauge {
 		return j.Entry.Dial
 	}
 	return j.Entry.Weighted

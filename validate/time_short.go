@@ -62,20 +62,29 @@ func bandTimeShort(m *Match, j JarMatch, b content.Band[content.Duration]) []Fin
 	return nil
 }
 
-// pressureTimeShort compares the one time of a pressure process with the
-// shortest of its schedules: no choice of pressure asks for less.
+// pressureTimeShort compares the one time of a pressure entry with the schedule
+// that each of its gauges is judged by, and speaks of the longest. Without any
+// gauge the shortest schedule of all is taken.
 func pressureTimeShort(m *Match, j JarMatch) []Finding {
 	if !j.Entry.Time.Set() {
 		return nil
 	}
-	least := j.Tested.leastMinutes()
-	if !shorter(j.Entry.Time.V, least) {
+	need := 0
+	for _, gauge := range gauges {
+		if s := j.schedule(gauge); s != nil && len(j.gaugeBands(gauge)) > 0 {
+			need = max(need, s.minutes())
+		}
+	}
+	if need == 0 {
+		need = j.Tested.leastMinutes()
+	}
+	if !shorter(j.Entry.Time.V, need) {
 		return nil
 	}
 	return []Finding{{
 		Pos:     j.Entry.Time.Pos,
-		Message: fmt.Sprintf("%s is under the tested %d min for %s", j.Entry.Time.V.Text, least, j.jars()),
-		Advice:  fmt.Sprintf("Write %d min or more, at the pressure that is published for it.", least),
+		Message: fmt.Sprintf("%s is under the tested %d min for %s", j.Entry.Time.V.Text, need, j.jars()),
+		Advice:  fmt.Sprintf("Write %d min or more, at the pressure that is published for it.", need),
 		Source:  m.Process.Source(),
 	}}
 }

@@ -87,13 +87,16 @@ func (b *phraseBook) longest(text []textWord) (m meaning, taken int) {
 
 // head gives the meaning of what a text speaks of: the last phrase before it
 // turns to something else, as peppers in "finely chopped red bell peppers, in
-// strips".
+// strips". A word that only names the kind once more says nothing new, as the
+// leaves of "mint leaves".
 func (b *phraseBook) head(text []textWord) (m meaning, ok bool) {
 	for i := 0; i < len(text); {
 		found, taken := b.longest(text[i:])
 		switch {
 		case taken > 0:
-			m, ok = found, true
+			if !ok || found.kind != m.kind || found.produce > 0 {
+				m, ok = found, true
+			}
 			i += taken
 		case text[i].turns && ok:
 			return m, true

@@ -1,0 +1,52 @@
+package validate
+
+import "testing"
+
+func TestPlural(t *testing.T) {
+	tests := []struct{ one, many string }{
+		{"plum", "plums"}, {"cherry", "cherries"}, {"peach", "peaches"}, {"radish", "radishes"},
+		{"tomato", "tomatoes"}, {"sweet potato", "sweet potatoes"}, {"mango", "mangoes"}, {"leaf", "leaves"},
+		{"tray", "trays"}, {"box", "boxes"}, {"watercress", "watercresses"}, {"avocado", "avocados"},
+	}
+	for _, tt := range tests {
+		if got := plural(tt.one); got != tt.many {
+			t.Errorf("plural(%q) = %q, want %q", tt.one, got, tt.many)
+		}
+		if got := singular(tt.many); got != tt.one && tt.one != "leaf" {
+			t.Errorf("singular(%q) = %q, want %q", tt.many, got, tt.one)
+		}
+	}
+}
+
+func TestPhraseBookTakesTheLongest(t *testing.T) {
+	b := newPhraseBook()
+	b.add("sweet potato", meaning{produce: 1})
+	b.add("potato", meaning{produce: 2})
+	b.add("mashed potato=", meaning{produce: 3})
+	if b.add("potato", meaning{produce: 4}) {
+		t.Error("a phrase was taken twice")
+	}
+	tests := []struct {
+		text string
+		want int
+	}{
+		{"potatoes", 2}, {"SWEET POTATOES", 1}, {"sweet, ripe potatoes", 2}, {"sweet small potatoes", 2},
+		{"potatoes, sweet potatoes", 2}, {"sweet potatoes and potatoes", 1}, {"mashed potato", 3},
+		{"mashed potatoes", 2}, {"sweet", 0}, {"", 0}, {"with potatoes", 2},
+	}
+	for _, tt := range tests {
+		if m, _ := b.head(b.cut(tt.text, nil)); m.produce != tt.want {
+			t.Errorf("%q means %d, want %d", tt.text, m.produce, tt.want)
+		}
+	}
+}
+
+func TestPlain(t *testing.T) {
+	for text, want := range map[string]string{
+		"plum": "plum", "Jalapeño PURÉE": "jalapeno puree", "5 %": "5 %", "½ crème fraîche": "  creme fraiche",
+	} {
+		if got := plain(text); got != want {
+			t.Errorf("plain(%q) = %q, want %q", text, got, want)
+		}
+	}
+}
