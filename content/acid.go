@@ -2,17 +2,16 @@ package content
 
 import (
 	"errors"
-	"fmt"
 	"strings"
 )
 
 // What can be wrong with an acid.
 var (
-	errNoAcid     = errors.New(`write natural, in-recipe, or what goes into each jar, as in "2 tbsp bottled lemon juice per quart"`)
-	errAcidAmount = errors.New(`the amount comes first, as in "2 tbsp bottled lemon juice per quart"`)
-	errAcidRange  = errors.New("what goes into a jar is one amount, not a range")
-	errAcidChoice = errors.New("one acid is named, not a choice of two")
-	errAcidPer    = errors.New(`the size of jar comes last, as in "2 tbsp bottled lemon juice per quart"`)
+	errNoAcid     = errors.New("write natural, in-recipe, or what goes into each jar, as in 2 tbsp bottled lemon juice per quart")
+	errAcidAmount = errors.New("an exact amount comes first, as in 2 tbsp bottled lemon juice per quart")
+	errAcidRange  = errors.New("write one amount that goes into each jar, not a range")
+	errAcidChoice = errors.New("name one acid, not a choice of two")
+	errAcidPer    = errors.New("the size of the jar comes last, as in 2 tbsp bottled lemon juice per quart")
 )
 
 // ParseAcid reads where a jar's acid comes from: natural, in-recipe, or 2 tbsp
@@ -27,7 +26,7 @@ func ParseAcid(s string) (Acid, error) {
 	}
 	a, err := acidPerJar(text)
 	if err != nil {
-		return Acid{}, fmt.Errorf("%q: %w", clip(text), err)
+		return Acid{}, misread(text, err)
 	}
 	return a, nil
 }
@@ -57,7 +56,7 @@ func acidPerJar(s string) (Acid, error) {
 // notPerJar tells what is missing of a text that names no jar.
 func notPerJar(s string) error {
 	if near := nearest(s, []string{"natural", "in-recipe"}); near != "" {
-		return fmt.Errorf("did you mean %s?", near)
+		return errors.New("did you mean " + near + "?")
 	}
 	if startsNumber(s) == nil {
 		return errAcidPer

@@ -76,7 +76,7 @@ func (l *line) manner(word string) {
 // behind other words.
 func (l *line) takeCount(r reading, rest, whole string) {
 	after := skipSpace(rest)
-	glued := len(after) == len(rest) && after != ""
+	glued := after != "" && !endsInSpace(whole[:len(whole)-len(after)])
 	if m, _, _ := cutUnit(rest, ^kitchenDim); m != nil {
 		l.noAmount(whole) // 5% vinegar, 110 °F water
 		return
@@ -194,7 +194,7 @@ func (l *line) cutLateUnit() bool {
 // more follow the number.
 func (l *line) slipped() bool {
 	word := leadingLetters(l.rest)
-	return skipSpace(l.rest[len(word):]) != "" && spelt.slip(word, dimsOf(WeightDim, VolumeDim)) != nil
+	return skipSpace(l.rest[len(word):]) != "" && isSlipOfMeasure(word)
 }
 
 // takeMeasured takes a number with its unit.
@@ -206,27 +206,34 @@ func (l *line) takeMeasured(r reading, rest, whole string) {
 	case r.joined && r.unit.dim == Count:
 		l.noAmount(whole) // 3-piece
 		return
-	case r.joined:
+	case r.joined && r.unit.dim == LengthDim:
 		l.in.Each, l.rest = r.Quantity, skipSpace(rest) // 1/4-inch cucumber slices
 		return
-	case addsMore(rest):
-		l.cutUnread(whole)
+	case r.joined && !isLetter(r.Text[0]), addsMore(rest):
+		l.cutUnread(whole) // 5-lb chicken: how many?
 		return
 	}
 	l.in.Amount, l.rest = r.Quantity, rest
-	l.cutOrTwo()
+	l.cutUpToTwo()
 	l.cutSame()
+	if addsMore(l.rest) {
+		l.in.Same = nil
+		l.cutUnread(whole)
+	}
 }
 
 // takeSized takes the one piece or container that follows its size: a 14-oz
 // can, 2-inch piece.
 func (l *line) takeSized(r reading, rest, whole string) bool {
 	m, after, joined := cutUnit(rest, dimsOf(Count))
-	switch {
-	case m == nil || joined || r.unit.dim == Count:
+	if m == nil || joined || r.unit.dim == Count {
 		return false
-	case strings.EqualFold(leadingLetters(skipSpace(rest)), m.many) && r.joined && strings.Contains(r.Text, " "):
-		l.cutUnread(whole) // 2 1/4-oz packages: two of 1/4 oz, or some of 2 1/4 oz
+	}
+	plural := lower(lastByte(leadingLetters(skipSpace(rest)))) == 's'
+	switch {
+	case plural && (takesSize(m, r) || r.joined && strings.Contains(r.Text, " ")),
+		m.form == container && r.IsRange():
+		l.cutUnread(whole) // 2 1/4-oz packages: two of 1/4 oz, or some of 2 1/4 oz? 1 - 6 oz can: one of 6 oz?
 		return true
 	case !takesSize(m, r):
 		return false
@@ -260,11 +267,18 @@ func addsMore(s string) bool {
 	return word != "" && startsNumber(rest) == nil
 }
 
-// cutOrTwo makes a range of "a pinch or two".
-func (l *line) cutOrTwo() {
-	rest, ok := cutWords(skipSpace(l.rest), "or two")
-	if ok && !l.in.Amount.IsRange() && l.in.Amount.Low.Cmp(one) == 0 {
+// cutUpToTwo reads what is said behind a single unit: a pinch or two, a cup
+// and a half.
+func (l *line) cutUpToTwo() {
+	if l.in.Amount.High.Cmp(one) != 0 || l.in.Amount.IsRange() {
+		return
+	}
+	if rest, ok := cutWords(skipSpace(l.rest), "or two"); ok {
 		l.in.Amount.High, l.rest = ratio{2, 1}.rat(), rest
+	}
+	if n, rest := cutAndHalf(ratio{1, 1}, l.rest); n.den > 1 {
+		l.in.Amount.Low, l.rest = n.rat(), rest
+		l.in.Amount.High = l.in.Amount.Low
 	}
 }
 
@@ -277,7 +291,7 @@ func (l *line) cutImplied() bool {
 	}
 	word := l.rest[:len(l.rest)-len(rest)]
 	_, of := cutWord(skipSpace(rest), "of")
-	singular := len(word) > 2 && (word[len(word)-1] != 's' || word == string(m.unit))
+	singular := len(word) > 2 && (lower(lastByte(word)) != 's' || word == string(m.unit))
 	switch {
 	case of && singular, slices.Contains(impliedOne, m.unit) && singular, l.in.Manner != "":
 		l.in.Amount = Quantity{Low: one, High: one, Unit: m.unit, Text: word}

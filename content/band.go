@@ -2,7 +2,6 @@ package content
 
 import (
 	"errors"
-	"fmt"
 	"math/big"
 	"strings"
 )
@@ -18,9 +17,9 @@ var (
 // What can be wrong with a band.
 var (
 	errNoBand    = errors.New("a band is written as in 0-1,000 ft, 1,001-6,000 ft or above 6,000 ft")
-	errBandBelow = errors.New(`it is left open whether the band holds its upper end; write "up to 1,000 ft" or "0-999 ft"`)
+	errBandBelow = errors.New("write up to 1,000 ft if the band holds its upper end, and 0-999 ft if not")
 	errBandUnit  = errors.New("a band ends with its unit, ft or m, as in 0-1,000 ft")
-	errBandUnits = errors.New("one end is in feet and one in metres; write both in one unit, as in 0-1,000 ft or 0-305 m")
+	errBandUnits = errors.New("one end is in feet and one in metres; write both in one of them, as in 0-1,000 ft or 0-305 m")
 	errBandFalls = errors.New("a band rises from its lower to its upper end, as in 0-1,000 ft")
 )
 
@@ -31,7 +30,7 @@ func ParseBand(s string) (from Altitude, over bool, to Altitude, err error) {
 	text := trimSpace(s)
 	b, err := parseStretch(text)
 	if err != nil {
-		return Altitude{}, false, Altitude{}, fmt.Errorf("%q: %w", clip(text), err)
+		return Altitude{}, false, Altitude{}, misread(text, err)
 	}
 	return Altitude{b.from}, b.over, Altitude{b.to}, nil
 }

@@ -12,11 +12,11 @@ func ParseDate(s string) (Date, error) {
 	year, month, day, ok := dateDigits(text)
 	switch {
 	case !ok:
-		return Date{}, fmt.Errorf("%q is not a date: write year, month and day as in 2026-07-31", clip(text))
+		return Date{}, &misreading{fmt.Sprintf("%q is not a date", clip(text)), "write year, month and day as in 2026-07-31"}
 	case month < time.January || month > time.December:
-		return Date{}, fmt.Errorf("%q: the months run from 01 to 12, and the month stands before the day", text)
+		return Date{}, &misreading{fmt.Sprintf("%q is not a date", text), "the months run from 01 to 12, and the month stands before the day"}
 	case day < 1 || day > daysIn(year, month):
-		return Date{}, fmt.Errorf("%q: %s %d has %d days", text, month, year, daysIn(year, month))
+		return Date{}, &misreading{fmt.Sprintf("%q is not a date", text), fmt.Sprintf("%s %d has %d days", month, year, daysIn(year, month))}
 	}
 	return Date{year, month, day}, nil
 }

@@ -19,7 +19,7 @@ type Group struct {
 // 14-oz can.
 type Ingredient struct {
 	Pos      Pos
-	Text     string     // the whole line as written, or as put together from its keys
+	Text     string     // the whole line as written but for its spaces, or as put together from its keys
 	Amount   Quantity   // the first amount of the line: 1 1/2 cups; the count of 2 x 400 g tins is 2
 	Manner   string     // how the amount is meant: "about", "heaped", "packed"; empty if it was not said
 	Each     Quantity   // the size of each piece or container: 400 g of 2 x 400 g tins; zero if none
@@ -38,9 +38,9 @@ func ParseIngredient(s string) Ingredient {
 	if len(s) > longestLine {
 		return Ingredient{Text: s, Item: s, Unread: clip(s)}
 	}
-	l := line{in: Ingredient{Text: trimSpace(s)}}
+	l := line{in: Ingredient{Text: singleSpaced(s)}}
 	l.rest = trimLine(l.in.Text)
-	l.cutOptional()
+	l.cutOpening()
 	if !l.cutVague() {
 		l.cutAmount()
 	}
@@ -73,13 +73,18 @@ func trimLine(s string) string {
 	return strings.TrimRight(s, " \t.,;*†‡")
 }
 
-// cutOptional reads the word optional before the amount.
-func (l *line) cutOptional() {
-	for _, mark := range [...]string{"optional:", "(optional)", "optional -"} {
-		if len(l.rest) > len(mark) && strings.EqualFold(l.rest[:len(mark)], mark) {
-			l.in.Optional = true
-			l.rest = skipSpace(l.rest[len(mark):])
+// cutOpening reads a bracket, or the word optional, that stands before the
+// amount.
+func (l *line) cutOpening() {
+	if inside, rest, ok := cutBracket(l.rest); ok && skipSpace(rest) != "" {
+		if !l.takeBracket(inside) {
+			l.notes = append(l.notes, tidy(inside))
 		}
+		l.rest = skipSpace(rest)
+	}
+	if rest, ok := cutWord(l.rest, "optional"); ok && strings.HasPrefix(rest, ":") {
+		l.in.Optional = true
+		l.rest = skipSpace(rest[1:])
 	}
 }
 

@@ -7,7 +7,10 @@ import (
 
 // cutItem reads the item, and the notes behind it.
 func (l *line) cutItem() {
-	head, tail := splitItem(strings.TrimLeft(l.rest, " \t,.;:"))
+	if l.in.Amount.Unit.Dimension() != Count || l.in.Amount.Unit == "" {
+		l.rest = strings.TrimLeft(l.rest, " \t,.;:") // "6 cloves, tied" has its item before the comma
+	}
+	head, tail := splitItem(l.rest)
 	if l.each { // 1 tsp each: cumin, coriander
 		head, tail = l.rest, ""
 		l.notes = append(l.notes, "each")
@@ -182,13 +185,17 @@ func (l *line) leadsAway(s string) bool {
 		return false
 	}
 	trial := *l
-	return trial.takeLate(s) && trial.in.Amount.Unit != ""
+	if trial.takeLate(s) && trial.in.Amount.Unit != "" {
+		return true
+	}
+	l.second(s) // use 2 cups sugar
+	return false
 }
 
 // awayWords lead from the item to a note; "or" and "and" only before a number.
 var awayWords = []string{
 	"to taste", "to cover", "to fill", "to serve", "to garnish", "as needed", "as required", "if needed",
-	"plus", "for", "or to taste", "or as needed", "or", "and", "optional",
+	"plus", "for", "per", "or to taste", "or as needed", "or", "and", "optional",
 }
 
 // counts reports whether s begins with a number.
@@ -200,11 +207,5 @@ func counts(s string) bool {
 // tidy gives a piece of the line with single spaces, and without the signs of
 // punctuation around it.
 func tidy(s string) string {
-	s = strings.Trim(s, " \t,.;:-–—")
-	if strings.Contains(s, "  ") || strings.ContainsFunc(s, isOddSpace) {
-		s = strings.Join(strings.FieldsFunc(s, isSpace), " ")
-	}
-	return s
+	return singleSpaced(strings.Trim(s, " ,.;:-–—"))
 }
-
-func isOddSpace(r rune) bool { return r != ' ' && isSpace(r) }

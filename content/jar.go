@@ -1,6 +1,7 @@
 package content
 
 import (
+	"errors"
 	"fmt"
 	"math/big"
 	"strings"
@@ -43,7 +44,7 @@ func ParseJar(s string) (Jar, error) {
 	case err != nil:
 		return Jar{}, err
 	case q.IsRange() || q.Low.Sign() == 0:
-		return Jar{}, fmt.Errorf("%q: a jar has one size, as in %s", clip(text), aJar.example)
+		return Jar{}, misread(text, errors.New("a jar has one size, as in "+aJar.example))
 	}
 	j := Jar{Volume: Volume{q}, Text: text}
 	for _, size := range jarSizes {
@@ -93,9 +94,9 @@ func unknownJar(text, size string) error {
 		names[i] = s.name
 	}
 	if near := nearest(size, names); near != "" {
-		return fmt.Errorf("there is no jar %q; did you mean %s?", clip(text), near)
+		return &misreading{fmt.Sprintf("there is no jar %q", clip(text)), "did you mean " + near + "?"}
 	}
-	return fmt.Errorf("there is no jar %q; the sizes are %s, or a volume as in 500 ml", clip(text), strings.Join(names, ", "))
+	return &misreading{fmt.Sprintf("there is no jar %q", clip(text)), "the sizes are " + strings.Join(names, ", ") + ", or a volume as in 500 ml"}
 }
 
 // Millilitres gives what the jar holds to the rim, exactly; nil for no jar.

@@ -1,10 +1,8 @@
 package content
 
 import (
-	"errors"
 	"fmt"
 	"math/big"
-	"strings"
 )
 
 // ParseLength reads a length: 1/4 in, ¼", 6 mm.
@@ -105,60 +103,52 @@ type want struct {
 
 var (
 	anAmount     = want{"an amount", anyDim, true, "cups, lb or g", "6, 1 1/2 cups or 350 g"}
-	aLength      = want{"a length", dimsOf(LengthDim), false, "in, mm or cm", "1/4 in or 6 mm"}
+	aLength      = want{"a length", dimsOf(LengthDim), false, "inches, mm or cm", "1/4 in or 6 mm"}
 	aVolume      = want{"a volume", dimsOf(VolumeDim), false, "cups, quarts or ml", "1 1/2 cups or 350 ml"}
 	aWeight      = want{"a weight", dimsOf(WeightDim), false, "lb, oz or g", "1 lb 4 oz or 570 g"}
 	aTemperature = want{"a temperature", dimsOf(TemperatureDim), false, "F or C", "220 F or 104 °C"}
 	aDuration    = want{"a time", dimsOf(TimeDim), false, "min, h, days, weeks or months", "10 min or 1 h 30 min"}
 	anAltitude   = want{"an altitude", dimsOf(AltitudeDim), false, "ft or m", "4,500 ft or 1370 m"}
 	aPressure    = want{"a pressure", dimsOf(PressureDim), false, "psi or kPa", "11 psi or 76 kPa"}
-	aShare       = want{"a strength", dimsOf(ShareDim), false, "%", "5% or 2.5%"}
+	aShare       = want{"a strength", dimsOf(ShareDim), false, "per cent", "5% or 2.5%"}
 )
 
-// read reads the whole of s as what is wanted. Its errors are for the cook:
-// what is wrong, and what would do.
+// read reads the whole of s as what is wanted.
 func (w *want) read(s string) (Quantity, error) {
 	text := trimSpace(s)
 	if text == "" {
-		return Quantity{}, fmt.Errorf("nothing is written: %s looks like %s", w.what, w.example)
+		return Quantity{}, &misreading{"nothing is written", w.what + " is written as in " + w.example}
 	}
 	r, rest, err := grammar{in: w.in, number: cutNumber}.cut(text)
 	rest = trimSpace(rest)
 	switch {
 	case err != nil:
-		return Quantity{}, fmt.Errorf("%q: %w", clip(text), err)
-	case rest == "" && (r.unit != nil || w.bare):
-		return r.Quantity, nil
+		return Quantity{}, misread(text, err)
+	case rest != "":
+		return Quantity{}, w.refuse(r, rest, text)
+	case r.unit == nil && !w.bare:
+		return Quantity{}, &misreading{fmt.Sprintf("%q has no unit", clip(text)), w.what + " is written as in " + w.example}
 	}
-	return Quantity{}, fmt.Errorf("%q: %w", clip(text), w.refuse(r, rest))
+	return r.Quantity, nil
 }
 
 // refuse tells what is wrong with what follows the quantity that was read.
-func (w *want) refuse(r reading, rest string) error {
+func (w *want) refuse(r reading, rest, text string) error {
+	word := leadingLetters(rest)
+	m, _, _ := cutUnit(rest, anyDim)
 	switch {
-	case rest == "":
-		return fmt.Errorf("%s needs its unit, as in %s", w.what, w.example)
-	case r.unit != nil:
-		return fmt.Errorf("nothing follows %s, and here follows %q", r.Text, clip(rest))
-	case !isLetter(rest[0]):
-		return fmt.Errorf("%q is not part of a number; %s looks like %s", clip(rest), w.what, w.example)
-	}
-	return w.refuseUnit(rest)
-}
-
-// refuseUnit tells why what stands in the place of the unit is none.
-func (w *want) refuseUnit(s string) error {
-	word := leadingLetters(s)
-	switch m, _, _ := cutUnit(s, anyDim); {
-	case w.in.has(TimeDim) && strings.EqualFold(word, "m"):
-		return errors.New("m may be a minute or a month: write min or months")
+	case r.unit != nil || word == "" && m == nil:
+		return &misreading{fmt.Sprintf("%q is no part of %s", clip(rest), w.what), "it is written as in " + w.example}
+	case w.in == dimsOf(TimeDim) && m != nil && m.unit == Metre:
+		return &misreading{fmt.Sprintf("%q may be minutes or months", clip(text)), "write min or months"}
 	case m != nil:
-		return fmt.Errorf("%s is written in %s, not in %s", w.what, w.units, m.unit)
-	case word != s && (isDigit(s[len(word)]) || s[len(word)] == '_'):
-		return errPlainDigits
+		return &misreading{fmt.Sprintf("%q is not %s", clip(text), w.what), "write it in " + w.units + ", as in " + w.example}
+	case word != rest && (isDigit(rest[len(word)]) || rest[len(word)] == '_'):
+		return misread(text, errPlainDigits)
 	}
+	advice := w.what + " is written in " + w.units + ", as in " + w.example
 	if near := spelt.nearest(word, w.in); near != "" {
-		return fmt.Errorf("there is no unit %q; did you mean %s?", clip(word), near)
+		advice = "did you mean " + string(near) + "?"
 	}
-	return fmt.Errorf("there is no unit %q; %s is written in %s", clip(s), w.what, w.units)
+	return &misreading{fmt.Sprintf("there is no unit %q", clip(rest)), advice}
 }

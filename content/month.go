@@ -19,7 +19,7 @@ func ParseMonth(s string) (time.Month, error) {
 		names = append(names, full)
 	}
 	if near := nearest(name, names); near != "" {
-		return 0, fmt.Errorf("%q is not a month; did you mean %s?", clip(s), near)
+		return 0, &misreading{fmt.Sprintf("%q is not a month", clip(s)), "did you mean " + near + "?"}
 	}
-	return 0, fmt.Errorf("%q is not a month: write it as in jul or july", clip(s))
+	return 0, &misreading{fmt.Sprintf("%q is not a month", clip(s)), "write it as in jul or july"}
 }

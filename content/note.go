@@ -23,7 +23,7 @@ func (l *line) cutVague() bool {
 		rest = after
 	}
 	l.in.ToTaste = true
-	l.notes = append(l.notes, tidy(said))
+	l.notes = append(l.notes, strings.TrimSuffix(tidy(said), " of"))
 	l.rest = skipSpace(rest)
 	return true
 }
@@ -61,6 +61,7 @@ func isToTaste(s string) bool {
 func (l *line) takeLate(s string) bool {
 	late := line{rest: skipSpace(s)}
 	late.cutAmount()
+	late.cutManner(sizeWords)
 	in := late.in
 	if in.Amount.IsZero() || trimSpace(late.rest) != "" || late.before != "" || in.Amount.Unit.Dimension() == LengthDim {
 		return false

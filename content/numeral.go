@@ -31,6 +31,9 @@ func cutCount(s string) (n ratio, rest string, err error) {
 	if err != nil {
 		return ratio{}, s, err
 	}
+	if n.num < n.den {
+		rest = cutOfA(rest)
+	}
 	n, rest = cutAndHalf(n, rest)
 	const mostDozens = 1_000_000 // more than anybody counts, and few enough to multiply
 	if after, ok := cutWord(afterHyphen(rest), "dozen"); ok && n.num <= mostDozens {
@@ -50,9 +53,6 @@ func cutNumeral(s string) (n ratio, rest string, err error) {
 	}
 	if part, after := cutNamed(afterHyphen(rest), partNames); n.den == 1 && part.den != 0 && standsAlone(after) {
 		n, rest = ratio{n.num * part.num, part.den}, after
-	}
-	if n.den > 1 {
-		rest = cutOfA(rest)
 	}
 	return n, rest, nil
 }
@@ -99,8 +99,10 @@ func afterHyphen(s string) string {
 
 // cutOfA cuts what stands between a part and its whole: half of a lemon.
 func cutOfA(s string) string {
-	s = skipSpace(s)
-	after, of := cutWord(s, "of")
+	after, of := cutWord(skipSpace(s), "of")
+	if !of {
+		after = skipSpace(s)
+	}
 	for _, article := range [...]string{"a", "an", "one"} {
 		if rest, ok := cutWord(after, article); ok && (of || article != "one") {
 			return rest

@@ -164,7 +164,11 @@ func (g grammar) cutUpper(s string, or bool) (high sum, rest string, err error) 
 func cutTo(s string, or bool) (rest string, ok bool) {
 	s = skipSpace(s)
 	if r, size := utf8.DecodeRuneInString(s); isDash(r) {
-		return skipSpace(s[size:]), true
+		rest = skipSpace(s[size:])
+		if after, ok := cutWord(rest, "to"); ok { // 3- to 4-inch
+			return after, true
+		}
+		return rest, true
 	}
 	if rest, ok := cutWord(s, "to"); ok || !or {
 		return rest, ok

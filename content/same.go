@@ -83,8 +83,12 @@ func cutBracket(s string) (inside, rest string, ok bool) {
 // takeBracket takes what a bracket says of the amount or of the line. It
 // reports false if that is nothing but a remark.
 func (l *line) takeBracket(inside string) bool {
-	if strings.EqualFold(inside, "optional") {
+	switch {
+	case strings.EqualFold(inside, "optional"):
 		l.in.Optional = true
+		return true
+	case l.unmeasured() && isToTaste(inside):
+		l.in.ToTaste = true
 		return true
 	}
 	if word, rest := cutAnyWord(inside, packedWords); word != "" && rest == "" {

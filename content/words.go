@@ -34,6 +34,31 @@ func skipSpace(s string) string {
 // trimSpace cuts the spaces at both ends of s.
 func trimSpace(s string) string { return skipSpace(strings.TrimRightFunc(s, isSpace)) }
 
+// singleSpaced gives s with plain single spaces, and none around it.
+func singleSpaced(s string) string {
+	s = trimSpace(s)
+	if strings.Contains(s, "  ") || strings.ContainsFunc(s, isOddSpace) {
+		return strings.Join(strings.FieldsFunc(s, isSpace), " ")
+	}
+	return s
+}
+
+func isOddSpace(r rune) bool { return r != ' ' && isSpace(r) }
+
+// endsInSpace reports whether s ends with a space.
+func endsInSpace(s string) bool {
+	r, _ := utf8.DecodeLastRuneInString(s)
+	return isSpace(r)
+}
+
+// lastByte gives the last byte of s, 0 if it is empty.
+func lastByte(s string) byte {
+	if s == "" {
+		return 0
+	}
+	return s[len(s)-1]
+}
+
 // cutWord cuts a word in any case from the start of s, and the spaces behind
 // it. It must be given in lower case, and is found only as a whole word; a
 // full stop may follow it.

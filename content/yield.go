@@ -12,7 +12,7 @@ var (
 	errYieldWhat   = errors.New("a yield says of what, as in 6 half-pint jars or 2 cups")
 	errYieldZero   = errors.New("a recipe makes more than nothing")
 	errYieldCount  = errors.New("the number of jars comes first, as in 4 12-ounce jars")
-	errYieldDouble = errors.New("it is left open whether the fraction belongs to the number or to the jar; name the jar, as in 4 half-pint jars")
+	errYieldDouble = errors.New("the fraction may belong to the number or to the jar; name the jar, as in 4 half-pint jars")
 )
 
 // ParseYield reads what a recipe makes: 6 half-pint jars, 3 to 4 pints, about
@@ -22,7 +22,7 @@ func ParseYield(s string) (Yield, error) {
 	text := trimSpace(s)
 	y, err := parseYield(text)
 	if err != nil {
-		return Yield{}, fmt.Errorf("%q: %w", clip(text), err)
+		return Yield{}, misread(text, err)
 	}
 	y.Text = text
 	return y, nil
@@ -85,13 +85,13 @@ func (y Yield) ofAmount(what, whole string) (Yield, error) {
 		y.Quantity = r.Quantity
 		return y, nil
 	case r.unit != nil && r.unit.dim != Count:
-		return Yield{}, fmt.Errorf("nothing follows %s, and here follows %q", r.Text, clip(rest))
+		return Yield{}, &misreading{fmt.Sprintf("%q is no part of a yield", clip(rest)), "it is written as in 6 half-pint jars or 2 cups"}
 	case !isLetter(what[0]):
 		return Yield{}, errNoYield
 	}
 	word, _ := cutField(what)
 	if meant := slipOfYield(word); meant != "" {
-		return Yield{}, fmt.Errorf("there is no unit %q; did you mean %s?", clip(what), meant)
+		return Yield{}, &misreading{fmt.Sprintf("there is no unit %q", clip(word)), "did you mean " + meant + "?"}
 	}
 	y.Unit = Unit(tidy(what))
 	return y, nil
