@@ -81,14 +81,30 @@ func (d *decoder) item(list []Ingredient, v value) []Ingredient {
 	if !item.Set() {
 		return list
 	}
-	i := ParseIngredient(strings.TrimSpace(amount.V + " " + item.V))
-	i.Pos, i.Item, i.Note = d.place(v.Node), item.V, note.V
+	line := item.V
 	if note.Set() {
-		i.Text += ", " + note.V
+		line += ", " + note.V
 	}
+	i := withAmount(amount.V, line)
+	i.Pos = d.place(v.Node)
 	if optional.V {
 		i.Optional = true
 		i.Text += " (optional)"
 	}
 	return append(list, i)
+}
+
+// withAmount reads an ingredient whose amount is given apart from the rest of
+// its line. What is no number stands at the end of a line: salt, to taste.
+func withAmount(amount, line string) Ingredient {
+	i := ParseIngredient(strings.TrimSpace(amount + " " + line))
+	if amount == "" || i.Amount.Low != nil || i.Unread != "" {
+		return i
+	}
+	if last := ParseIngredient(line + ", " + amount); last.ToTaste {
+		return last
+	}
+	i = ParseIngredient(line)
+	i.Text, i.Unread = amount+" "+line, amount
+	return i
 }
