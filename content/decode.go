@@ -1,6 +1,7 @@
 package content
 
 import (
+	"errors"
 	"fmt"
 	"regexp"
 	"strings"
@@ -264,7 +265,7 @@ func (d *decoder) text(v value) Field[string] {
 		return Field[string]{}
 	}
 	p := d.place(v.Node)
-	if i := strings.IndexFunc(s, func(r rune) bool { return isControl(r) && r != '\n' || isHidden(r) }); i >= 0 {
+	if v.Style&yaml.DoubleQuotedStyle != 0 && strings.ContainsFunc(s, isUnseen) {
 		d.fault(p, BadText, "the text holds a character that is not seen", "take away what stands for it after a backslash")
 		return Field[string]{}
 	}
@@ -274,6 +275,11 @@ func (d *decoder) text(v value) Field[string] {
 	}
 	return Field[string]{s, p}
 }
+
+// isUnseen reports whether r is a character that no text of a value holds. The
+// source is free of them, but double quotation marks make them of a backslash
+// and letters.
+func isUnseen(r rune) bool { return isControl(r) && r != '\n' || isHidden(r) }
 
 // texts reads a list of texts.
 func (d *decoder) texts(v value) []Field[string] { return fields(d, v, d.text) }
@@ -289,8 +295,7 @@ func fields[T any](d *decoder, v value, read func(value) Field[T]) []Field[T] {
 	return list
 }
 
-// as reads a value by the function parse, whose error tells in a clause what is
-// wrong, and may go on to tell what to do.
+// as reads a value by the function parse, whose error is a misreading.
 func as[T any](d *decoder, v value, parse func(string) (T, error)) Field[T] {
 	f := d.text(v)
 	if !f.Set() {
@@ -306,25 +311,16 @@ func as[T any](d *decoder, v value, parse func(string) (T, error)) Field[T] {
 
 // bad reports a value that could not be read.
 func (d *decoder) bad(p Pos, err error) {
-	message, advice := cutAdvice(err.Error())
-	d.fault(p, BadValue, message, advice)
+	m, ok := errors.AsType[*misreading](err)
+	if !ok {
+		m = &misreading{wrong: err.Error()}
+	}
+	d.fault(p, BadValue, m.wrong, m.advice)
 }
 
-// cutAdvice parts what is wrong from what to do, which follows a semicolon, or
-// a colon and the word write. What stands in quotation marks is the cook's.
-func cutAdvice(s string) (message, advice string) {
-	quoted := false
-	for i := 0; i < len(s); i++ {
-		switch {
-		case s[i] == '\\' && quoted:
-			i++
-		case s[i] == '"':
-			quoted = !quoted
-		case !quoted && (strings.HasPrefix(s[i:], "; ") || strings.HasPrefix(s[i:], ": write ")):
-			return s[:i], s[i+2:]
-		}
-	}
-	return s, ""
+// amiss makes a misreading of what is wrong with s.
+func amiss(s, wrong, advice string) error {
+	return &misreading{fmt.Sprintf("%q %s", clip(s), wrong), advice}
 }
 
 // word reads one of the words that the key knows.

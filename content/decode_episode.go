@@ -1,7 +1,7 @@
 package content
 
 import (
-	"fmt"
+	"cmp"
 	"net/url"
 	"path"
 	"regexp"
@@ -79,15 +79,8 @@ func (d *decoder) recipeSlug(v value) Field[string] {
 		if isSlug(s) {
 			return s, nil
 		}
-		return "", fmt.Errorf("%q is not the name of a recipe's file: write %s", clip(s), orAdvice(Slug(path.Base(strings.TrimSuffix(s, ".md"))), "it as damson-jam"))
+		return "", amiss(s, "is not the name of a recipe's file", "write "+cmp.Or(Slug(path.Base(strings.TrimSuffix(s, ".md"))), "it as damson-jam"))
 	})
-}
-
-func orAdvice(s, otherwise string) string {
-	if s == "" {
-		return otherwise
-	}
-	return s
 }
 
 func (d *decoder) chapters(v value) (list []Chapter) {
@@ -127,7 +120,7 @@ func parseChapter(s string) (mark, error) {
 	at, err := parseMark(clock)
 	title = strings.TrimSpace(title)
 	if err == nil && title == "" {
-		err = fmt.Errorf("the chapter at %s has no title: write it after the time", clip(s))
+		err = amiss(s, "has no title", "write it after the time")
 	}
 	return mark{at, title}, err
 }
@@ -139,7 +132,7 @@ var clock = regexp.MustCompile(`^(?:([0-9]{1,2}):)?([0-9]{1,2}):([0-5][0-9])$`)
 func parseMark(s string) (int, error) {
 	m := clock.FindStringSubmatch(s)
 	if m == nil || m[1] != "" && wholeOf(m[2]) > 59 {
-		return 0, fmt.Errorf("%q is no place in a recording: write it as 12:30 or 1:02:30", clip(s))
+		return 0, amiss(s, "is no place in a recording", "write it as 12:30 or 1:02:30")
 	}
 	return int(wholeOf(m[1])*3600 + wholeOf(m[2])*60 + wholeOf(m[3])), nil
 }
@@ -162,7 +155,7 @@ func (d *decoder) address(v value) Field[string] { return as(d, v, parseAddress)
 func parseAddress(s string) (string, error) {
 	u, err := url.Parse(s)
 	if err != nil || u.Host == "" || u.Scheme != "https" && u.Scheme != "http" || u.User != nil || strings.ContainsAny(s, " \\") {
-		return "", fmt.Errorf("%q is no address: write all of it, such as https://example.org/page", clip(s))
+		return "", amiss(s, "is no address", "write all of it, such as https://example.org/page")
 	}
 	return s, nil
 }

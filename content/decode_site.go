@@ -1,8 +1,6 @@
 package content
 
 import (
-	"errors"
-	"fmt"
 	"net/url"
 	"regexp"
 	"strings"
@@ -157,9 +155,9 @@ func parseSiteAddress(s string) (string, error) {
 	u, err := url.Parse(s)
 	switch {
 	case err == nil && u.Scheme == "http" && u.Host != "":
-		return "", errors.New("an address that begins with http: is not safe for readers: write https://")
+		return "", amiss(s, "is not safe for readers", "write https:// in place of http://")
 	case err != nil || u.Scheme != "https" || u.Hostname() == "" || u.User != nil || strings.ContainsAny(s, " \\?#"):
-		return "", fmt.Errorf("%q is no address of a site: write all of it, such as https://example.org", clip(s))
+		return "", amiss(s, "is no address of a site", "write all of it, such as https://example.org")
 	}
 	return strings.TrimRight(s, "/"), nil
 }
@@ -170,7 +168,7 @@ var languageTag = regexp.MustCompile(`^[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*$`)
 
 func parseLanguage(s string) (string, error) {
 	if !languageTag.MatchString(s) {
-		return "", fmt.Errorf("%q is no language: write its short sign, such as en or en-GB", clip(s))
+		return "", amiss(s, "is no language", "write its short sign, such as en or en-GB")
 	}
 	return s, nil
 }
