@@ -6,6 +6,8 @@ import (
 	"fmt"
 	"html"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
@@ -149,36 +151,63 @@ func (d *decoder) nodePos(n ast.Node, b Body) Pos {
 
 // plain gives the words below n, with single spaces between them.
 func plain(n ast.Node, source []byte) string {
-	var b strings.Builder
+	var l oneLine
 	ast.Walk(n, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
 		if entering {
-			return writePlain(&b, n, source), nil
+			return l.node(n, source), nil
 		}
-		if n.Type() == ast.TypeBlock {
-			b.WriteByte(' ')
-		}
+		l.gap = l.gap || n.Type() == ast.TypeBlock
 		return ast.WalkContinue, nil
 	})
-	return strings.Join(strings.Fields(b.String()), " ")
+	return l.b.String()
 }
 
-func writePlain(b *strings.Builder, n ast.Node, source []byte) ast.WalkStatus {
+// A oneLine collects words, and puts one space where there were some.
+type oneLine struct {
+	b   strings.Builder
+	gap bool // a space is due before the next word
+}
+
+// node writes what n says, without what is below it.
+func (l *oneLine) node(n ast.Node, source []byte) ast.WalkStatus {
 	switch n := n.(type) {
 	case *ast.Text:
-		b.WriteString(typed(n, source))
-		if n.SoftLineBreak() || n.HardLineBreak() {
-			b.WriteByte(' ')
-		}
+		l.write(typed(n, source))
+		l.gap = l.gap || n.SoftLineBreak() || n.HardLineBreak()
 	case *ast.String:
-		b.WriteString(straight.Replace(html.UnescapeString(string(n.Value))))
+		l.write(straight.Replace(html.UnescapeString(string(n.Value))))
 	case *ast.AutoLink:
-		b.Write(n.Label(source))
+		l.write(string(n.Label(source)))
 	case *ast.CodeBlock, *ast.FencedCodeBlock:
-		b.Write(n.Lines().Value(source))
+		l.write(string(n.Lines().Value(source)))
 	case *ast.RawHTML, *ast.HTMLBlock, *extast.FootnoteLink, *extast.FootnoteBacklink, *extast.FootnoteList:
 		return ast.WalkSkipChildren
 	}
 	return ast.WalkContinue
+}
+
+func (l *oneLine) write(s string) {
+	start := 0
+	for i, r := range s {
+		if unicode.IsSpace(r) {
+			l.word(s[start:i])
+			l.gap = true
+			start = i + utf8.RuneLen(r)
+		}
+	}
+	l.word(s[start:])
+}
+
+// word writes what holds no space, a whole word or a part of one.
+func (l *oneLine) word(s string) {
+	if s == "" {
+		return
+	}
+	if l.gap && l.b.Len() > 0 {
+		l.b.WriteByte(' ')
+	}
+	l.gap = false
+	l.b.WriteString(s)
 }
 
 // straight undoes what the typographer did to quotation marks.

@@ -71,3 +71,14 @@ func TestNewRenderer(t *testing.T) {
 		t.Errorf("got %q, want %q", got, want)
 	}
 }
+
+// A body is read whatever is wrong with the front matter above it.
+func TestBodyBelowBrokenMatter(t *testing.T) {
+	r, faults := ReadRecipe("a.md", []byte("---\nname: @\n---\n1. Boil.\n"))
+	if len(faults) != 1 || faults[0].Kind != FrontMatter {
+		t.Errorf("faults %v, want one of the front matter", faults)
+	}
+	if len(r.Body.Method) != 1 || r.Body.Method[0].Steps[0].Pos != (Pos{"a.md", 4, 4}) {
+		t.Errorf("the method is lost: %v", r.Body.Method)
+	}
+}
