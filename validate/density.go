@@ -145,7 +145,7 @@ var densities = sync.OnceValue(func() []Density {
 			Source: r.source("source"),
 			is:     headOf(kind + " " + base),
 			base:   singulars(base),
-			said:   singulars(kind + " " + r.text("form")),
+			said:   singulars(kind + " " + strings.TrimPrefix(r.text("form"), "not packed")),
 			plain:  r.text("plain") == "yes",
 		})
 	}
