@@ -120,19 +120,6 @@ func singulars(text string) []string {
 
 func notWord(r rune) bool { return (r < 'a' || r > 'z') && (r < '0' || r > '9') }
 
-// singular takes the plural ending off a word.
-func singular(w string) string {
-	for _, end := range [][2]string{{"ies", "y"}, {"atoes", "ato"}, {"ngoes", "ngo"}, {"ches", "ch"}, {"shes", "sh"}, {"xes", "x"}, {"sses", "ss"}} {
-		if s, ok := strings.CutSuffix(w, end[0]); ok && s != "" {
-			return s + end[1]
-		}
-	}
-	if len(w) > 3 && strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && !strings.HasSuffix(w, "us") {
-		return w[:len(w)-1]
-	}
-	return w
-}
-
 var densities = sync.OnceValue(func() []Density {
 	var ds []Density
 	for _, r := range readTable("food-density.tsv") {
