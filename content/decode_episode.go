@@ -1,15 +1,5 @@
 package content
 
-import (
-	"cmp"
-	"net/url"
-	"path"
-	"regexp"
-	"strings"
-
-	"go.yaml.in/yaml/v4"
-)
-
 // ReadEpisode reads the show notes of one episode. name is its path relative
 // to the site's folder. It gives as much as could be read, and the faults in
 // order of their place.
@@ -74,69 +64,6 @@ func (d *decoder) audio(v value) Audio {
 	return a
 }
 
-func (d *decoder) recipeSlug(v value) Field[string] {
-	return as(d, v, func(s string) (string, error) {
-		if isSlug(s) {
-			return s, nil
-		}
-		return "", amiss(s, "is not the name of a recipe's file", "write "+cmp.Or(Slug(path.Base(strings.TrimSuffix(s, ".md"))), "it as damson-jam"))
-	})
-}
-
-func (d *decoder) chapters(v value) (list []Chapter) {
-	d.list(v, func(v value) { list = append(list, d.chapter(v)) })
-	return list
-}
-
-func (d *decoder) chapter(v value) Chapter {
-	c := Chapter{Pos: d.place(v.Node)}
-	if v.Kind == yaml.ScalarNode {
-		if f := as(d, v, parseChapter); f.Set() {
-			c.At, c.Title = Field[int]{f.V.at, f.Pos}, Field[string]{f.V.title, f.Pos}
-		}
-		return c
-	}
-	d.each(v, func(v value) {
-		switch v.key.Name {
-		case "at":
-			c.At = as(d, v, parseMark)
-		case "title":
-			c.Title = d.text(v)
-		case "recipe":
-			c.Recipe = d.recipeSlug(v)
-		}
-	})
-	return c
-}
-
-// A mark is a chapter on one line: 12:30 The brine.
-type mark struct {
-	at    int
-	title string
-}
-
-func parseChapter(s string) (mark, error) {
-	clock, title, _ := strings.Cut(s, " ")
-	at, err := parseMark(clock)
-	title = strings.TrimSpace(title)
-	if err == nil && title == "" {
-		err = amiss(s, "has no title", "write it after the time")
-	}
-	return mark{at, title}, err
-}
-
-var clock = regexp.MustCompile(`^(?:([0-9]{1,2}):)?([0-9]{1,2}):([0-5][0-9])$`)
-
-// parseMark reads minutes and seconds, or hours, minutes and seconds, and
-// gives seconds.
-func parseMark(s string) (int, error) {
-	m := clock.FindStringSubmatch(s)
-	if m == nil || m[1] != "" && wholeOf(m[2]) > 59 {
-		return 0, amiss(s, "is no place in a recording", "write it as 12:30 or 1:02:30")
-	}
-	return int(wholeOf(m[1])*3600 + wholeOf(m[2])*60 + wholeOf(m[3])), nil
-}
-
 func (d *decoder) link(v value) (l Link) {
 	d.each(v, func(v value) {
 		switch v.key.Name {
@@ -147,15 +74,4 @@ func (d *decoder) link(v value) (l Link) {
 		}
 	})
 	return l
-}
-
-// address reads the address of a page or a file on the web.
-func (d *decoder) address(v value) Field[string] { return as(d, v, parseAddress) }
-
-func parseAddress(s string) (string, error) {
-	u, err := url.Parse(s)
-	if err != nil || u.Host == "" || u.Scheme != "https" && u.Scheme != "http" || u.User != nil || strings.ContainsAny(s, " \\") {
-		return "", amiss(s, "is no address", "write all of it, such as https://example.org/page")
-	}
-	return s, nil
 }

@@ -2,9 +2,6 @@ package content
 
 import (
 	"fmt"
-	"io/fs"
-	"math/big"
-	"regexp"
 	"strings"
 	"time"
 	"unicode/utf8"
@@ -140,16 +137,6 @@ func (d *decoder) picture(v value) *Picture {
 	return p
 }
 
-// fileName reads the name of a file in or below a folder of the site.
-func (d *decoder) fileName(v value) Field[string] {
-	return as(d, v, func(s string) (string, error) {
-		if !fs.ValidPath(s) || s == "." || strings.Contains(s, `\`) {
-			return "", amiss(s, "is no file of this folder", "write its name, with / between folders")
-		}
-		return s, nil
-	})
-}
-
 func (d *decoder) scale(v value) Scale {
 	s := Scale{Pos: d.place(v.Node)}
 	d.each(v, func(v value) {
@@ -161,47 +148,6 @@ func (d *decoder) scale(v value) Scale {
 		}
 	})
 	return s
-}
-
-func (d *decoder) factor(v value) Field[Quantity] { return as(d, v, parseFactor) }
-
-func parseFactor(s string) (Quantity, error) {
-	q, err := ParseQuantity(s)
-	if err != nil || q.Unit != "" || q.Low == nil || q.Low.Sign() <= 0 || q.Low.Cmp(q.High) != 0 {
-		return Quantity{}, amiss(s, "is no factor", "write a number such as 2, 1.5 or 1/2")
-	}
-	return q, nil
-}
-
-func (d *decoder) ph(v value) Field[Quantity] { return as(d, v, parsePH) }
-
-var decimal = regexp.MustCompile(`^(0|[1-9][0-9]?)(\.[0-9]{1,4})?$`)
-
-// parsePH reads a pH in plain digits, from 0 to 14.
-func parsePH(s string) (Quantity, error) {
-	if !decimal.MatchString(s) {
-		return Quantity{}, amiss(s, "is no pH", "write it in digits, such as 3.9")
-	}
-	q, err := ParseQuantity(s)
-	if err == nil && q.Low.Cmp(big.NewRat(14, 1)) > 0 {
-		err = amiss(s, "is over 14", "write the pH that was measured")
-	}
-	return q, err
-}
-
-// path reads an old path of this page on the same site.
-func (d *decoder) path(v value) Field[string] { return as(d, v, parsePath) }
-
-func parsePath(s string) (string, error) {
-	switch {
-	case !strings.HasPrefix(s, "/") || s == "/":
-		return "", amiss(s, "is no old path", "write it from the stroke after the site's name, such as /2019/08/damson-jam/")
-	case strings.ContainsAny(s, "?#"):
-		return "", amiss(s, "holds a question mark or a hash, which no folder of pages can answer to", "leave it out")
-	case strings.ContainsAny(s, "\\ ") || !fs.ValidPath(strings.TrimSuffix(s[1:], "/")):
-		return "", amiss(s, "holds .., an empty part, a space or a backslash", "write it as it stood in the old address")
-	}
-	return s, nil
 }
 
 // accept reads the rules whose warnings and advice are taken as read.

@@ -1,9 +1,7 @@
 package content
 
 import (
-	"net/url"
 	"regexp"
-	"strings"
 
 	"go.yaml.in/yaml/v4"
 )
@@ -147,19 +145,6 @@ func (d *decoder) labels(v value) Field[Labels] {
 		}
 	})
 	return Field[Labels]{l, d.place(v.Node)}
-}
-
-// parseSiteAddress reads the address of a site, and gives it without a stroke
-// at its end.
-func parseSiteAddress(s string) (string, error) {
-	u, err := url.Parse(s)
-	switch {
-	case err == nil && u.Scheme == "http" && u.Host != "":
-		return "", amiss(s, "is not safe for readers", "write https:// in place of http://")
-	case err != nil || u.Scheme != "https" || u.Hostname() == "" || u.User != nil || strings.ContainsAny(s, " \\?#"):
-		return "", amiss(s, "is no address of a site", "write all of it, such as https://example.org")
-	}
-	return strings.TrimRight(s, "/"), nil
 }
 
 // languageTag is the outer form of a tag of BCP 47, section 2.1; the words are

@@ -1,0 +1,87 @@
+package content
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"slices"
+	"strings"
+)
+
+// A walk lists files, until the first error.
+type walk struct {
+	fsys   fs.FS
+	faults []Fault
+	err    error
+}
+
+// each gives every file in and below a folder, which may be missing.
+func (w *walk) each(folder string, found func(file string) error) {
+	if _, err := fs.Stat(w.fsys, folder); w.err != nil || errors.Is(err, fs.ErrNotExist) {
+		return
+	}
+	w.err = fs.WalkDir(w.fsys, folder, func(file string, e fs.DirEntry, err error) error {
+		switch {
+		case err != nil:
+			return fmt.Errorf("read %s: %w", file, err)
+		case isForeign(e.Name()) && e.IsDir():
+			return fs.SkipDir
+		case isForeign(e.Name()) || e.IsDir():
+			return nil
+		}
+		return found(file)
+	})
+}
+
+// texts lists the Markdown files of a folder, in order of their paths.
+func (w *walk) texts(folder string) (list []string) {
+	w.each(folder, func(file string) error {
+		switch ext := path.Ext(file); {
+		case ext == ".md":
+			list = append(list, file)
+		case strings.EqualFold(ext, ".md"), strings.EqualFold(ext, ".markdown"):
+			w.faults = append(w.faults, Fault{
+				Pos: Pos{File: file}, Kind: BadFileName, Message: "only files whose names end in .md are read",
+				Advice: "name it " + strings.TrimSuffix(path.Base(file), ext) + ".md",
+			})
+		}
+		return nil
+	})
+	slices.Sort(list)
+	return list
+}
+
+// files lists the files of a folder that are used as they are, by their paths
+// without prefix.
+func (w *walk) files(folder, prefix string, wanted func(name string) bool) map[string]File {
+	list := make(map[string]File)
+	w.each(folder, func(file string) error {
+		if !wanted(file) {
+			return nil
+		}
+		info, err := fs.Stat(w.fsys, file) // not that of the entry, which may be a link
+		if err != nil {
+			return fmt.Errorf("read %s: %w", file, err)
+		}
+		list[strings.TrimPrefix(file, prefix)] = File{Path: file, Size: info.Size()}
+		return nil
+	})
+	return list
+}
+
+// isForeign reports whether a file is not the cook's: hidden, or something
+// that an editor or the Go tools keep beside the text.
+func isForeign(name string) bool {
+	return strings.HasPrefix(name, ".") || strings.HasSuffix(name, "~") || strings.HasPrefix(name, "#") && strings.HasSuffix(name, "#") ||
+		slices.Contains([]string{".swp", ".swo", ".tmp", ".go"}, path.Ext(name))
+}
+
+// isPicture takes every file: what is no picture is told to the one who shows it.
+func isPicture(string) bool { return true }
+
+// isMedia reports whether a file beside the show notes is a recording or a
+// transcript.
+func isMedia(name string) bool {
+	return slices.Contains([]string{".mp3", ".m4a", ".ogg", ".vtt", ".srt"}, strings.ToLower(path.Ext(name)))
+}
