@@ -18,8 +18,8 @@ func TestLimits(t *testing.T) {
 		{"front matter", "---\nstatus: draft\n" + strings.Repeat("#\n", maxMatter/2) + "---\n", "kB"},
 		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText) + "\n---\n", ""},
 		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText+1) + "\n---\n", "letters"},
-		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth-2) + strings.Repeat("]", maxDepth-2) + "\n---\n", "batches"},
-		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth) + strings.Repeat("]", maxDepth) + "\n---\n", "too deep"},
+		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth) + strings.Repeat("]", maxDepth) + "\n---\n", "batches"},
+		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth+1) + strings.Repeat("]", maxDepth+1) + "\n---\n", "too deep"},
 	} {
 		_, faults := ReadRecipe("a.md", []byte(c.text))
 		got := ""

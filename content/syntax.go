@@ -10,8 +10,8 @@ import (
 	"go.yaml.in/yaml/v4/plugin/loaderlimits"
 )
 
-// maxDepth is how deep lists and keys may stand in one another. The deepest
-// value of a recipe stands six deep.
+// maxDepth is how deep lists and keys may stand in one another, by brackets and
+// again by indentation. The deepest value of a recipe stands six deep.
 const maxDepth = 32
 
 // yamlOptions leave it to the decoder to refuse keys that are repeated and
