@@ -1,0 +1,64 @@
+package main
+
+import (
+	"fmt"
+	"os"
+	"path/filepath"
+	"time"
+
+	"stillroom/content"
+	"stillroom/validate"
+)
+
+// A judged site has been read and checked.
+type judged struct {
+	site    *content.Site
+	report  validate.Report
+	checked validate.Checked // only if there was no error
+	ok      bool             // there was none
+}
+
+// judge reads the site in a folder and checks it as of a day, or of today.
+func (p *program) judge(dir string, on day, progress *progress) (judged, error) {
+	if err := isSite(dir); err != nil {
+		return judged{}, err
+	}
+	progress.begin("reading")
+	site, faults, err := content.Read(os.DirFS(dir), progress.step)
+	if err != nil {
+		return judged{}, fmt.Errorf("read %s: %w", dir, err)
+	}
+	progress.begin("checking")
+	j := judged{site: site}
+	j.report, j.checked, j.ok = validate.Check(site, faults, on.orToday())
+	return j, nil
+}
+
+// orToday is the day itself if one was given, and else what the calendar on
+// the wall says.
+func (d day) orToday() content.Date {
+	if !d.IsZero() {
+		return d.Date
+	}
+	now := time.Now()
+	return content.Date{Year: now.Year(), Month: now.Month(), Day: now.Day()}
+}
+
+func isSite(dir string) error {
+	info, err := os.Stat(filepath.Join(dir, "content"))
+	if err == nil && info.IsDir() {
+		return nil
+	}
+	if _, err := os.Stat(dir); err != nil {
+		return fmt.Errorf("there is no folder %s", dir)
+	}
+	return fmt.Errorf("%s is not a site, since it has no folder named content; to make one, stillroom start DIR", show(dir))
+}
+
+// show names a folder in a message.
+func show(dir string) string {
+	if dir == "." {
+		return "this folder"
+	}
+	return dir
+}

@@ -1,0 +1,57 @@
+package main
+
+import "slices"
+
+const usage = `Stillroom makes a website of your recipes for keeping food, and refuses to
+publish a canning recipe that no tested process stands behind.
+
+    stillroom COMMAND [SITE]
+
+SITE is the folder that holds content/; the current folder if you leave it out.
+
+    start DIR            write the starter site into a new or empty folder
+    check [SITE]         judge everything and write nothing
+    publish [SITE]       check, then write the whole site
+    rules [ID]           list the rules, or explain one with its source
+    processes [WORDS]    list tested processes, or show one in full
+
+Every command tells more with --help, and gives an example.
+It ends with 0 if all is well, 1 if the site has errors, 2 if it could not run.
+`
+
+// pages are what the commands say of themselves.
+var pages = map[string]string{
+	"start":     startHelp,
+	"check":     checkHelp,
+	"publish":   publishHelp,
+	"rules":     rulesHelp,
+	"processes": processesHelp,
+}
+
+// helpFor gives the page that is asked for: stillroom help, stillroom --help,
+// stillroom help check, stillroom check SITE --help.
+func helpFor(args []string) (page string, ok bool) {
+	if end := slices.Index(args, "--"); end >= 0 {
+		args = args[:end]
+	}
+	asked := len(args) > 0 && args[0] == "help" || slices.Contains(args, "--help") || slices.Contains(args, "-h")
+	if !asked {
+		return "", false
+	}
+	for _, a := range args {
+		if page, ok := pages[a]; ok {
+			return page, true
+		}
+	}
+	return usage, true
+}
+
+// named gives the command line as far as its command, if it has one.
+func named(args []string) string {
+	for _, a := range args {
+		if _, ok := pages[a]; ok {
+			return "stillroom " + a
+		}
+	}
+	return "stillroom"
+}
