@@ -12,18 +12,18 @@ const widths = [390, 1280];
 
 async function look(tab, page) {
   await tab.addScriptTag({ content: axe.source });
-  const faults = [];
+  const views = new Map(); // of each fault, where it shows
   for (const colorScheme of schemes) {
     for (const width of widths) {
       await tab.emulateMedia({ colorScheme });
       await tab.setViewportSize({ width, height: 844 });
       const { passes, violations } = await tab.evaluate(r => window.axe.run(document, r), rules);
-      const where = `${page} (${colorScheme}, ${width} px)`;
-      if (passes.length < 10) faults.push(`${where}: only ${passes.length} rules ran`);
-      for (const v of violations) for (const n of v.nodes) faults.push(`${where}: ${v.id}: ${n.target.join(' ')}: ${n.failureSummary.replace(/\s+/g, ' ')}`);
+      const found = violations.flatMap(v => v.nodes.map(n => `${v.id}: ${n.target.join(' ')}: ${n.failureSummary.replace(/\s+/g, ' ')}`));
+      if (passes.length < 10) found.push(`only ${passes.length} rules ran`);
+      for (const f of found) views.set(f, [...views.get(f) ?? [], `${colorScheme} ${width} px`]);
     }
   }
-  return faults;
+  return [...views].map(([fault, where]) => `${page} (${where.join(', ')}): ${fault}`);
 }
 
 // bypassCSP, as the page's own policy would rightly stop the script that is put into it here

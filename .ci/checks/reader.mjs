@@ -31,14 +31,20 @@ function facts() {
     const { width, height } = e.getBoundingClientRect();
     return width && (width < 24 || height < 24);
   };
-  const wide = () => document.documentElement.scrollWidth > document.documentElement.clientWidth;
-  const reflows = !wide();
+  // wide names what sticks out of a page that can be scrolled sideways; what scrolls within itself may.
+  const wide = () => {
+    const room = document.documentElement.clientWidth;
+    if (document.documentElement.scrollWidth <= room) return '';
+    const names = all('body *', e => e.getBoundingClientRect().right > room + 1).map(e => `${e.localName}.${e.className}`);
+    return [...new Set(names)].slice(0, 6).join(' ') || 'something';
+  };
+  const plain = wide();
   const spacing = new CSSStyleSheet();
   spacing.replaceSync('* {line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important} p {margin-bottom: 2em !important}');
   document.adoptedStyleSheets.push(spacing);
   return {
-    'scrolls sideways at 320 px': !reflows,
-    'scrolls sideways with wide text spacing': reflows && wide(),
+    'scrolls sideways at 320 px': plain,
+    'scrolls sideways with wide text spacing': plain ? '' : wide(),
     'is refused by its own security policy': window.refused.join(', '),
     'shifts while it loads': window.shift > 0.1 && window.shift,
     'control under 24 px': all('button, input, select, summary, textarea', small).map(e => e.outerHTML.slice(0, 80)).join(', '),

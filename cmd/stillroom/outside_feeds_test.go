@@ -2,11 +2,8 @@ package main
 
 import "path/filepath"
 
-var (
-	sitemapSchema = filepath.Join(tools, "schemas/sitemap.xsd")
-	atomGrammar   = filepath.Join(tools, "schemas/atom.rnc")
-	jsonSchema    = filepath.Join(tools, "schemas/jsonfeed.json")
-)
+// schema is the path of a grammar in .ci/checks.
+func schema(name string) string { return filepath.Join(tools, "schemas", name) }
 
 // feedCheckers judge what feed readers and listeners' programs are given.
 var feedCheckers = []outsider{
@@ -32,7 +29,7 @@ var feedCheckers = []outsider{
 		source:   "sitemaps.org 0.9; by xmllint",
 		programs: []string{"xmllint"},
 		command: func(s site) []string {
-			return []string{"xmllint", "--noout", "--nonet", "--schema", sitemapSchema, filepath.Join(s.dir, "sitemap.xml")}
+			return []string{"xmllint", "--noout", "--nonet", "--schema", schema("sitemap.xsd"), filepath.Join(s.dir, "sitemap.xml")}
 		},
 		damages: []damage{
 			{"a relative address", replace("sitemap.xml", "<loc>https:", "<loc>"), "element loc"},
@@ -44,7 +41,7 @@ var feedCheckers = []outsider{
 		source:   "RFC 4287; by jing",
 		programs: []string{"jing"},
 		command: func(s site) []string {
-			return []string{"jing", "-c", atomGrammar, filepath.Join(s.dir, "recipes.atom")}
+			return []string{"jing", "-c", schema("atom.rnc"), filepath.Join(s.dir, "recipes.atom")}
 		},
 		damages: []damage{
 			{"a feed with two identities", replace("recipes.atom", "<id>", "<id>https://example.com/</id><id>"), `element "id" not allowed`},
@@ -60,9 +57,11 @@ var feedCheckers = []outsider{
 		},
 	},
 	{
-		name:    "json feed",
-		source:  "JSON Feed 1.1; by ajv",
-		command: func(s site) []string { return script("schema.mjs", jsonSchema, filepath.Join(s.dir, "recipes.json")) },
+		name:   "json feed",
+		source: "JSON Feed 1.1; by ajv",
+		command: func(s site) []string {
+			return script("schema.mjs", schema("jsonfeed.json"), filepath.Join(s.dir, "recipes.json"))
+		},
 		damages: []damage{
 			{"an item without identity", replace("recipes.json", `"id":`, `"identity":`), "must have required property 'id'"},
 		},
@@ -73,6 +72,41 @@ var feedCheckers = []outsider{
 		command: func(s site) []string { return script("feed.mjs", filepath.Join(s.dir, "recipes.json")) },
 		damages: []damage{
 			{"an unreadable date", replace("recipes.json", `"date_published":"`, `"date_published":"about `), "cannot be read"},
+		},
+	},
+	{
+		name:     "programme",
+		source:   "RSS 2.0, PSP-1 The Podcast RSS Standard, podcast namespace 1.0; by jing",
+		programs: []string{"jing"},
+		command: func(s site) []string {
+			return []string{"jing", "-c", schema("programme.rnc"), filepath.Join(s.dir, "programme.xml")}
+		},
+		damages: []damage{
+			{"a recording without length", replace("programme.xml", ` length="`, ` size="`), `attribute "size" not allowed`},
+			{"a date that is none", replace("programme.xml", "<pubDate>", "<pubDate>on "), `element "pubDate" invalid`},
+		},
+	},
+	{
+		name:    "programme in listeners' programs",
+		source:  "RSS 2.0, podcast namespace 1.0; by podcast-partytime, feedsmith and rss-parser",
+		command: func(s site) []string { return script("programme.mjs", filepath.Join(s.dir, "programme.xml")) },
+		damages: []damage{
+			{"an episode without identity", replace("programme.xml", "<item>", "<item><title>x</title></item><item>"), `partytime: \d+ of \d+ episodes kept`},
+			{"an unreadable date", replace("programme.xml", "<pubDate>", "<pubDate>on "), "date lost"},
+		},
+	},
+	{
+		name:   "chapters",
+		source: "JSON chapters 1.2; by ajv",
+		command: func(s site) []string {
+			args := []string{schema("chapters.json")}
+			for _, name := range s.glob("show-notes/*/chapters.json") {
+				args = append(args, filepath.Join(s.dir, name))
+			}
+			return script("schema.mjs", args...)
+		},
+		damages: []damage{
+			{"a time in words", replace("show-notes/*/chapters.json", `"startTime":`, `"startTime":"soon","endTime":`), "startTime must be number"},
 		},
 	},
 	{
