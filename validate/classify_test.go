@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"fmt"
 	"slices"
 	"testing"
 )
@@ -221,4 +222,10 @@ func BenchmarkClassifyItem(b *testing.B) {
 	for b.Loop() {
 		ClassifyItem("white vinegar (5% acidity)", "divided")
 	}
+}
+
+func ExampleClassifyItem() {
+	c := ClassifyItem("cider vinegar", "5 % acidity")
+	fmt.Println(c.Kind, c.Variety, c.Strength.RatString())
+	// Output: vinegar cider 5
 }

@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -90,4 +91,11 @@ func TestNoticesAreComplete(t *testing.T) {
 			}
 		}
 	}
+}
+
+func ExampleNoticesOn() {
+	for _, n := range NoticesOn(Case{Food: "elderberry", Way: content.BoilingWater, Process: "berries-whole-hot"}) {
+		fmt.Println(n.Date, n.Says)
+	}
+	// Output: 2020-06-29 elderberries are low-acid or close to it, and no process for other berries is safe for them
 }

@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"fmt"
 	"slices"
 	"testing"
 	"time"
@@ -285,4 +286,14 @@ func TestLookUpProduceIsCheap(t *testing.T) {
 	if n := testing.AllocsPerRun(10, func() { LookUpProduce("finely chopped red bell peppers, seeded") }); n > 0 {
 		t.Errorf("a look-up takes %v pieces of memory, want none", n)
 	}
+}
+
+func ExampleLookUpProduce() {
+	for _, words := range []string{"damson plums, halved", "apple cider vinegar"} {
+		p, ok := LookUpProduce(words)
+		fmt.Printf("%s: %q %v %v\n", words, p.Name, ok, p.Acidity)
+	}
+	// Output:
+	// damson plums, halved: "plum" true acid
+	// apple cider vinegar: "" false unknown
 }

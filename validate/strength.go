@@ -61,6 +61,9 @@ func numberAt(text string, i int) (*big.Rat, int) {
 	for end < len(text) && (text[end] >= '0' && text[end] <= '9' || text[end] == '.' && end > i) {
 		end++
 	}
+	if end == i {
+		return nil, i
+	}
 	number, ok := new(big.Rat).SetString(strings.TrimSuffix(text[i:end], "."))
 	if !ok {
 		return nil, end
