@@ -119,7 +119,7 @@ func cutTimes(s string) (rest string, ok bool) {
 // together, or a piece follow.
 func (l *line) cutEach(s string, sure bool) bool {
 	size, rest, err := kitchen.cut(s)
-	if err != nil || size.unit == nil || size.unit.dim == Count {
+	if err != nil || size.unit == nil || size.unit.dim == Count || size.High.Sign() == 0 {
 		return false
 	}
 	rest = skipSameSize(rest)

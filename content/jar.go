@@ -69,7 +69,7 @@ func withoutJar(s string) string {
 // hyphens or spaces. It is the zero Jar if no size has the name.
 func jarNamed(s string) Jar {
 	const longest = 24
-	if len(s) > longest {
+	if s == "" || len(s) > longest {
 		return Jar{}
 	}
 	name := strings.Join(strings.Fields(strings.ReplaceAll(strings.ToLower(s), "-", " ")), "-")

@@ -33,6 +33,8 @@ func (l *line) note(s string) {
 	if l.unmeasured() && l.takeLate(s) {
 		return
 	}
+	s = tidy(s)
+	l.second(s)
 	s = tidy(l.cutBrackets(s, true))
 	switch {
 	case s == "":
@@ -41,7 +43,6 @@ func (l *line) note(s string) {
 	case l.unmeasured() && isToTaste(s):
 		l.in.ToTaste = true
 	default:
-		l.second(s)
 		l.notes = append(l.notes, s)
 	}
 }

@@ -86,19 +86,21 @@ func printMixed(x *big.Rat) string {
 	return thousands(whole.String()) + " " + fraction
 }
 
-// printDecimal prints up to four decimals if they are exact, otherwise two, or
-// as many as the first digit that is not 0 needs.
+// printDecimal prints up to four decimals if they are exact, otherwise two. Of
+// what is too small for that it prints one digit more than the first that is
+// not 0.
 func printDecimal(x *big.Rat) string {
 	const exactPlaces, places, mostPlaces = 4, 2, 12
 	if n, exact := x.FloatPrec(); exact && n <= exactPlaces {
 		return pointed(x.FloatString(n))
 	}
-	for n := places; n < mostPlaces; n++ {
-		if s := x.FloatString(n); strings.Trim(s, "0.") != "" {
-			return pointed(s)
+	s := x.FloatString(places)
+	for n := places + 1; n <= mostPlaces && strings.Trim(s, "0.") == ""; n++ {
+		if s = x.FloatString(n); strings.Trim(s, "0.") != "" {
+			s = x.FloatString(n + 1)
 		}
 	}
-	return "0"
+	return pointed(s)
 }
 
 // pointed puts the commas into a decimal, and cuts the zeros at its end.

@@ -33,7 +33,7 @@ func (l *line) cutAlternative() bool {
 		return false
 	}
 	r, rest, err := kitchen.cut(after)
-	if err != nil || r.unit == nil || r.joined || r.unit.dim == Count {
+	if err != nil || r.unit == nil || r.joined || r.unit.dim == Count || r.High.Sign() == 0 {
 		return false
 	}
 	l.in.Same = append(l.in.Same, r.Quantity)

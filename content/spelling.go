@@ -1,6 +1,7 @@
 package content
 
 import (
+	"cmp"
 	"math/big"
 	"strings"
 	"unicode/utf8"
@@ -158,15 +159,19 @@ func (l *lexicon) find(word string, in dims) *knownUnit {
 }
 
 // nearest gives the unit that a misspelt word most likely means, or an empty
-// Unit if none is like it.
+// Unit if none is like it. The word must not be empty.
 func (l *lexicon) nearest(word string, in dims) Unit {
-	var list []string
+	var alike, others []string // by the first letter, which is seldom wrong
 	for _, k := range l.known {
-		if len(k.spelling) > 2 && in.has(k.unit.dim) {
-			list = append(list, k.spelling)
+		switch {
+		case len(k.spelling) < 3 || !in.has(k.unit.dim):
+		case k.spelling[0] == lower(word[0]):
+			alike = append(alike, k.spelling)
+		default:
+			others = append(others, k.spelling)
 		}
 	}
-	if m := l.find(nearest(word, list), in); m != nil {
+	if m := l.find(cmp.Or(nearest(word, alike), nearest(word, others)), in); m != nil {
 		return m.unit
 	}
 	return ""

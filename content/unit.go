@@ -98,8 +98,8 @@ var units = []struct {
 	{Decilitre, VolumeDim, "100", "dl", "dl, decilitre, decilitres, deciliter, deciliters"},
 	{Litre, VolumeDim, "1000", "l", "l, litre, litres, liter, liters, ltr, ltrs"},
 
-	{Fahrenheit, TemperatureDim, "1", "°F", "f, fahrenheit, ° f, ° fahrenheit, ℉, deg f, degree f, degrees f, degrees fahrenheit"},
-	{Celsius, TemperatureDim, "9/5", "°C", "c, celsius, ° c, ° celsius, ℃, deg c, degree c, degrees c, degrees celsius, degrees centigrade"},
+	{Fahrenheit, TemperatureDim, "1", "°F", "f, fahrenheit, ° f, ° fahrenheit, ℉, deg f, degree f, degrees f, degree fahrenheit, degrees fahrenheit"},
+	{Celsius, TemperatureDim, "9/5", "°C", "c, celsius, ° c, ° celsius, ℃, deg c, degree c, degrees c, degree celsius, degrees celsius, degrees centigrade"},
 
 	{Second, TimeDim, "1/60", "s", "s, sec, secs, second, seconds"},
 	{Minute, TimeDim, "1", "min", "min, mins, minute, minutes"},

@@ -9,6 +9,9 @@ import (
 // isSpace reports whether r is a space, or a character without width that
 // pasted text brings along.
 func isSpace(r rune) bool {
+	if r < utf8.RuneSelf {
+		return r == ' ' || '\t' <= r && r <= '\r'
+	}
 	return unicode.IsSpace(r) || r == '\u200b' || r == '\u2060' || r == '\ufeff'
 }
 
