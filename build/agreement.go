@@ -12,7 +12,6 @@ type Agreement struct {
 	Publication string
 	Table       string
 	Seen        string // how the figures were seen
-	Address     string // of a published copy; may be empty
 }
 
 // agreement gives nil for a way that cites no process.
@@ -33,7 +32,6 @@ func agreement(k *content.Keeping) *Agreement {
 		Publication: p.Publication,
 		Table:       p.Table,
 		Seen:        seen(p),
-		Address:     p.Source().Address,
 	}
 }
 

@@ -180,9 +180,10 @@ func pressure(p content.Pressure) Figure {
 
 // written parts a measure into its number and its unit, as they were written.
 func written(q content.Quantity) Figure {
-	number, unit, ok := strings.Cut(typeset(q.Text), "\u00a0")
-	if !ok {
-		return Figure{Number: typeset(q.Text)}
+	text := typeset(q.Text)
+	i := strings.LastIndex(text, "\u00a0")
+	if i < 0 {
+		return Figure{Number: text}
 	}
-	return Figure{Number: number, Unit: unit}
+	return Figure{Number: text[:i], Unit: text[i+len("\u00a0"):]}
 }

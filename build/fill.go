@@ -23,7 +23,7 @@ var fills = map[string]string{
 	"mint": "leaf", "basil": "leaf", "herbs": "leaf", "green peppers": "leaf", "nettles": "leaf",
 	"cabbage": "straw", "onions": "straw", "garlic": "straw", "cauliflower": "straw", "horseradish": "straw", "ginger": "straw", "turnips": "straw",
 	"mushrooms": "copper", "chicken": "amber", "turkey": "amber", "beef": "copper", "venison": "copper", "pork": "copper", "fish": "glass", "salmon": "peach", "tuna": "rose",
-	"dried beans": "copper", "chickpeas": "straw", "elderflowers": "straw", "lavender": "berry",
+	"eggs": "straw", "sweet corn": "citrus", "chile peppers": "tomato", "chili peppers": "tomato", "dried beans": "copper", "chickpeas": "straw", "elderflowers": "straw", "lavender": "berry",
 }
 
 // kindFills gives the colour of a kind of food whose produce is not listed.

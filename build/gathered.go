@@ -15,6 +15,7 @@ type GatheredPage struct {
 	Count   string
 	What    string // a sentence on what they have in common; may be empty
 	Fill    string
+	Newest  *Newest
 	Larder  Larder
 	Year    []Month   // on the page of a month
 	Ripe    []Counted // produce of that month
@@ -29,6 +30,7 @@ func (e *edition) producePage(h harvest) *GatheredPage {
 		Heading: capital(h.name),
 		Count:   count(len(h.recipes), "recipe", "recipes"),
 		Fill:    fillOf(h.name),
+		Newest:  e.newest("The newest", all),
 		Larder:  larder(all),
 		Others:  without(e.produceCounts(), h.address),
 		All:     "Other produce",
@@ -52,6 +54,7 @@ func (e *edition) monthPage(m time.Month) *GatheredPage {
 		Heading: m.String(),
 		Count:   count(len(made), "recipe", "recipes"),
 		Fill:    commonFill(made),
+		Newest:  e.newest("The newest", made),
 		Larder:  larder(made),
 		Year:    e.year(m),
 	}
@@ -80,6 +83,7 @@ func (e *edition) wayPage(w wayName) *GatheredPage {
 		Count:   count(len(kept), "recipe", "recipes"),
 		What:    w.what,
 		Fill:    commonFill(kept),
+		Newest:  e.newest("The newest", kept),
 		Larder:  larder(kept),
 		Others:  without(e.wayCounts(), wayAddress(w.way)),
 		All:     "Other ways of keeping",

@@ -1,5 +1,11 @@
 package build
 
+import (
+	"slices"
+
+	"stillroom/content"
+)
+
 // A HomePage opens the site.
 type HomePage struct {
 	Shell
@@ -11,6 +17,7 @@ type HomePage struct {
 	Year      []Month
 	Episode   *EpisodeCard // the newest; nil if there are none
 	Programme string
+	Cover     *Picture // of the programme; nil if it has none
 	Produce   []Counted
 	Ways      []Counted
 	Count     string
@@ -19,6 +26,7 @@ type HomePage struct {
 // A Newest is the recipe that a visitor meets first.
 type Newest struct {
 	Jar
+	Label     string // New on the shelf
 	Picture   *Picture
 	Published Day
 }
@@ -37,9 +45,8 @@ func (e *edition) homePage() *HomePage {
 	}
 	l := leaf{address: homeAddress, description: e.introduction(), nodes: []node{e.website()}}
 	if len(e.recipes) > 0 {
-		r := e.recipes[0]
-		p.Newest = &Newest{jar(r), e.picture(r.Picture), day(r.Published.V)}
-		l.picture = r.Picture
+		p.Newest = e.newest("New on the shelf", e.recipes)
+		l.picture = e.recipes[0].Picture
 	}
 	if len(e.recipes) > 1 {
 		p.Shelf = Shelf{ID: "newest", Name: "Lately put up", Jars: jars(atMost(e.recipes[1:], onShelf))}
@@ -51,9 +58,19 @@ func (e *edition) homePage() *HomePage {
 	}
 	if e.settings.Programme != nil {
 		p.Programme = e.settings.Programme.Name.V
+		p.Cover = e.picture(&content.Picture{File: e.settings.Programme.Picture})
 	}
 	p.Shell = e.shell(l)
 	return p
+}
+
+// newest gives the newest recipe of a list; nil of an empty one.
+func (e *edition) newest(label string, recipes []*content.Recipe) *Newest {
+	if len(recipes) == 0 {
+		return nil
+	}
+	r := slices.MinFunc(recipes, func(a, b *content.Recipe) int { return newest(a.Published.V, b.Published.V) })
+	return &Newest{jar(r), label, e.picture(r.Picture), day(r.Published.V)}
 }
 
 // introduction describes the site in a line.

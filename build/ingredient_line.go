@@ -24,7 +24,7 @@ type IngredientLine struct {
 func ingredientGroups(groups []content.Group) []IngredientGroup {
 	var all []IngredientGroup
 	for _, g := range groups {
-		view := IngredientGroup{For: capital(g.For.V)}
+		view := IngredientGroup{For: g.For.V}
 		for _, i := range g.Items {
 			view.Lines = append(view.Lines, ingredientLine(i))
 		}

@@ -40,14 +40,17 @@ func (e *edition) plainPage(p *content.Page) (*PlainPage, error) {
 // A MissingPage stands where there is no page.
 type MissingPage struct {
 	Shell
+	Left, Right []Jar // what stands on both sides of the empty place
 }
 
 func (e *edition) missingPage() *MissingPage {
-	p := &MissingPage{e.shell(leaf{
+	near := jars(atMost(e.recipes, onShelf-1))
+	p := &MissingPage{Left: near[:len(near)/2], Right: near[len(near)/2:]}
+	p.Shell = e.shell(leaf{
 		address:     "/404.html",
 		name:        "An empty place on the shelf",
 		description: "There is no page at this address.",
-	})}
+	})
 	p.Hidden, p.Canonical, p.Share = true, "", nil
 	return p
 }

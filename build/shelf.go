@@ -56,14 +56,19 @@ type Shelf struct {
 type Larder struct {
 	Shelves []Shelf
 	Close   bool // so many jars that they stand close, each one small
+	Tabs    bool // so many that a list of the shelves helps
 }
 
-// roomy is how many jars a larder holds before they have to stand close.
-const roomy = 60
+// How many jars a larder holds before a reader needs to be led, and before they
+// have to stand close.
+const (
+	oneLook = 16
+	roomy   = 60
+)
 
 // larder puts recipes that are in the order of shelved on a shelf for each kind.
 func larder(recipes []*content.Recipe) Larder {
-	l := Larder{Close: len(recipes) > roomy}
+	l := Larder{Close: len(recipes) > roomy, Tabs: len(recipes) > oneLook}
 	for i, r := range recipes {
 		if i == 0 || r.Kind.V != recipes[i-1].Kind.V {
 			l.Shelves = append(l.Shelves, Shelf{ID: string(r.Kind.V), Name: nameKind(r.Kind.V).many})
