@@ -21,26 +21,10 @@ transcript lie beside their episode.`,
 
 func checkMissingFile(s *content.Site) []Finding {
 	var fs []Finding
-	picture := func(f content.Field[string]) {
-		if _, ok := s.Pictures[f.V]; f.Set() && !ok {
+	for _, f := range namedPictures(s) {
+		if _, ok := s.Pictures[f.V]; !ok {
 			fs = append(fs, notThere(f, "content/pictures/"+f.V, pictureNames(s)))
 		}
-	}
-	for _, r := range s.Recipes {
-		if r.Picture != nil {
-			picture(r.Picture.File)
-		}
-		for _, p := range r.Pictures {
-			picture(p.File)
-		}
-	}
-	for _, p := range s.Pages {
-		if p.Picture != nil {
-			picture(p.Picture.File)
-		}
-	}
-	if s.Settings.Programme != nil {
-		picture(s.Settings.Programme.Picture)
 	}
 	for _, e := range s.Episodes {
 		for _, f := range []content.Field[string]{e.Audio.File, e.Transcript} {

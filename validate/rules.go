@@ -39,6 +39,7 @@ var Rules = []*Rule{
 	packMissing,
 	packUntested,
 	phHigh,
+	pictureBroken,
 	pressureShort,
 	processMethod,
 	processMissing,
