@@ -53,29 +53,36 @@ func pictureFault(fsys fs.FS, file string) string {
 	return ""
 }
 
-// namedPictures are the places where pictures are named outside a body.
+// namedPictures are the places where the site's own pictures are named.
 func namedPictures(s *content.Site) []content.Field[string] {
 	var named []content.Field[string]
-	add := func(p content.Field[string]) {
-		if p.Set() {
-			named = append(named, p)
-		}
-	}
 	for _, r := range s.Recipes {
-		if r.Picture != nil {
-			add(r.Picture.File)
-		}
-		for _, p := range r.Pictures {
-			add(p.File)
-		}
+		named = append(named, pictureFiles(r.Picture, r.Pictures)...)
+		named = append(named, r.Body.Pictures()...)
+	}
+	for _, e := range s.Episodes {
+		named = append(named, e.Body.Pictures()...)
 	}
 	for _, p := range s.Pages {
-		if p.Picture != nil {
-			add(p.Picture.File)
-		}
+		named = append(named, pictureFiles(p.Picture, nil)...)
+		named = append(named, p.Body.Pictures()...)
 	}
-	if s.Settings.Programme != nil {
-		add(s.Settings.Programme.Picture)
+	if s.Settings.Programme != nil && s.Settings.Programme.Picture.Set() {
+		named = append(named, s.Settings.Programme.Picture)
 	}
 	return named
+}
+
+// pictureFiles are the files of a main picture, which may be nil, and others.
+func pictureFiles(main *content.Picture, others []content.Picture) []content.Field[string] {
+	var files []content.Field[string]
+	if main != nil {
+		others = append([]content.Picture{*main}, others...)
+	}
+	for _, p := range others {
+		if p.File.Set() {
+			files = append(files, p.File)
+		}
+	}
+	return files
 }
