@@ -34,7 +34,7 @@ func (e *edition) pictures(all []content.Picture) []Picture {
 
 // inProse finds a picture by what a body calls it.
 func (e *edition) inProse(file, alt string) *Picture {
-	img, ok := e.assets.Picture(pictureName(file))
+	img, ok := e.assets.Picture(content.PictureName(file))
 	if !ok {
 		return nil
 	}

@@ -1,11 +1,7 @@
 package build
 
 import (
-	"path"
 	"slices"
-	"strings"
-
-	"github.com/yuin/goldmark/ast"
 
 	"stillroom/content"
 )
@@ -20,8 +16,8 @@ func shown(e *edition) []string {
 		}
 	}
 	addBody := func(b content.Body) {
-		for _, dest := range pictured(b.Doc) {
-			add(pictureName(dest))
+		for _, f := range b.Pictures() {
+			add(f.V)
 		}
 	}
 	if p := e.settings.Programme; p != nil {
@@ -51,29 +47,4 @@ func picturesOf(p *content.Picture) []content.Picture {
 		return nil
 	}
 	return []content.Picture{*p}
-}
-
-// pictured gives the destinations of a Markdown body's pictures.
-func pictured(doc ast.Node) []string {
-	var dests []string
-	if doc == nil {
-		return nil
-	}
-	ast.Walk(doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
-		if img, ok := n.(*ast.Image); ok && entering {
-			dests = append(dests, string(img.Destination))
-		}
-		return ast.WalkContinue, nil
-	})
-	return dests
-}
-
-// pictureName turns what a body may call a picture into its name relative to
-// content/pictures: damsons.jpg, pictures/damsons.jpg, ../pictures/damsons.jpg.
-func pictureName(dest string) string {
-	name := path.Clean("/" + dest)[1:]
-	if _, after, ok := strings.Cut("/"+name, "/pictures/"); ok {
-		return after
-	}
-	return name
 }
