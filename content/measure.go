@@ -11,7 +11,8 @@ func ParseLength(s string) (Length, error) {
 	return Length{q}, err
 }
 
-// ParseVolume reads a volume: 1 1/2 cups, 250 ml, 2 qt.
+// ParseVolume reads a volume: 1 1/2 cups, 250 ml, 2 qt. Ounces are fluid ounces
+// here.
 func ParseVolume(s string) (Volume, error) {
 	q, err := aVolume.read(s)
 	return Volume{q}, err

@@ -30,7 +30,7 @@ func (l *line) cutVague() bool {
 
 // note takes a piece of the line that stands behind the item.
 func (l *line) note(s string) {
-	if l.unmeasured() && l.takeLate(s) {
+	if l.unmeasured() && l.takeLate(s) || l.takeSame(s) {
 		return
 	}
 	s = tidy(s)
@@ -68,6 +68,20 @@ func (l *line) takeLate(s string) bool {
 		return false
 	}
 	l.in.Amount, l.in.Manner, l.in.Each, l.in.Same = in.Amount, in.Manner, in.Each, in.Same
+	return true
+}
+
+// takeSame takes the same amount by another measure: 8 cups onions, about 3 lb.
+func (l *line) takeSame(s string) bool {
+	same, each, ok := sameIn(trimSpace(s))
+	if !ok || each || l.in.Amount.IsZero() || same[0].Unit.Dimension() == l.in.Amount.Unit.Dimension() {
+		return false
+	}
+	dim := same[0].Unit.Dimension()
+	if dim != WeightDim && dim != VolumeDim {
+		return false
+	}
+	l.in.Same = append(l.in.Same, same...)
 	return true
 }
 

@@ -86,19 +86,16 @@ func printMixed(x *big.Rat) string {
 	return thousands(whole.String()) + " " + fraction
 }
 
-// printDecimal prints up to four decimals if they are exact, otherwise two. Of
-// what is too small for that it prints one digit more than the first that is
-// not 0.
+// printDecimal prints up to four decimals if they are exact, otherwise two, or
+// as many as two digits need that are more than zeros in front.
 func printDecimal(x *big.Rat) string {
 	const exactPlaces, places, mostPlaces = 4, 2, 12
 	if n, exact := x.FloatPrec(); exact && n <= exactPlaces {
 		return pointed(x.FloatString(n))
 	}
 	s := x.FloatString(places)
-	for n := places + 1; n <= mostPlaces && strings.Trim(s, "0.") == ""; n++ {
-		if s = x.FloatString(n); strings.Trim(s, "0.") != "" {
-			s = x.FloatString(n + 1)
-		}
+	for n := places + 1; n <= mostPlaces && len(strings.TrimLeft(s, "0.")) < 2; n++ {
+		s = x.FloatString(n)
 	}
 	return pointed(s)
 }
