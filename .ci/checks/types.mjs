@@ -1,10 +1,10 @@
 // The structured data of every page against the types of schema.org, by schema-dts and the TypeScript compiler: no
-// misspelt property, no value of a type that the vocabulary does not allow.   node types.mjs SITE
+// misspelt property, no value of a type that the vocabulary does not allow.   node types.mjs SITE FILE...
 import path from 'node:path';
 import ts from 'typescript';
-import { blocks, files, read, report } from './site.mjs';
+import { blocks, read, report } from './site.mjs';
 
-const [root] = process.argv.slice(2);
+const [root, ...names] = process.argv.slice(2);
 
 // Each node becomes one line of a program: const n1: Recipe = {...}
 const lines = [];
@@ -18,8 +18,10 @@ function add(place, node) {
     places.push(place);
   }
 }
-for (const file of files(root, '.html')) for (const b of blocks(read(root, file))) add(file, b);
-for (const file of files(root, 'recipe.json')) add(file, JSON.parse(read(root, file)));
+for (const name of names) {
+  const text = read(root, name);
+  for (const node of name.endsWith('.json') ? [JSON.parse(text)] : blocks(text)) add(name, node);
+}
 
 const options = { noEmit: true, strict: true, skipLibCheck: true, module: ts.ModuleKind.NodeNext, target: ts.ScriptTarget.ES2022, types: [] };
 const name = path.join(import.meta.dirname, 'site.ts');

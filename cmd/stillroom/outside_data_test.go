@@ -5,7 +5,7 @@ var dataCheckers = []outsider{
 	{
 		name:    "structured data, types",
 		source:  "schema.org; by schema-dts and the TypeScript compiler",
-		command: func(s site) []string { return script("types.mjs", s.dir) },
+		command: func(s site) []string { return script("types.mjs", append([]string{s.dir}, s.data...)...) },
 		damages: []damage{
 			{"a misspelt property", replace("recipes/*/index.html", `"recipeIngredient"`, `"recipeIngrediant"`), "recipeIngrediant"},
 			{"a number for words", replace("recipes/*/recipe.json", `"name":`, `"name":7,"alternateName":`), "not assignable"},

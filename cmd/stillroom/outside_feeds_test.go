@@ -92,7 +92,7 @@ var feedCheckers = []outsider{
 		command: func(s site) []string { return script("programme.mjs", filepath.Join(s.dir, "programme.xml")) },
 		damages: []damage{
 			{"an episode without identity", replace("programme.xml", "<item>", "<item><title>x</title></item><item>"), `partytime: \d+ of \d+ episodes kept`},
-			{"an unreadable date", replace("programme.xml", "<pubDate>", "<pubDate>on "), "date lost"},
+			{"a recording without length", replace("programme.xml", ` length="`, ` size="`), "no length in bytes"},
 		},
 	},
 	{

@@ -116,13 +116,7 @@ var lighthouse = outsider{
 	name:     "lighthouse",
 	source:   "Core Web Vitals and good practice; by Lighthouse as a phone on a slow line",
 	programs: []string{"chromium"},
-	command: func(s site) []string {
-		pages := []string{"/"}
-		if len(s.kinds) > 1 { // the whole site, not a damaged copy
-			pages = []string{"/", "/recipes/", s.path(s.recipes[0])}
-		}
-		return script("lighthouse.mjs", append([]string{s.dir}, pages...)...)
-	},
+	command:  func(s site) []string { return script("lighthouse.mjs", append([]string{s.dir}, s.timed...)...) },
 	damages: []damage{
 		{"a page for nobody", all(
 			insert(home, `<button type="button"></button>`),

@@ -10,12 +10,29 @@ import (
 	"testing"
 )
 
-// A site is a published one.
+// A site is a published one, or a damaged copy, and what of it is looked at where all would take too long.
 type site struct {
 	dir     string
 	address string   // where it is to stand
 	kinds   []string // the path of one page of each kind
+	timed   []string // the path of each page whose speed is measured
 	recipes []string // every recipe page, as a file of dir
+	data    []string // every file with structured data
+}
+
+// damaged is a copy to damage, of which only the first page of each sort is looked at.
+func (s site) damaged(t *testing.T) site {
+	t.Helper()
+	dir := t.TempDir()
+	if err := os.CopyFS(dir, os.DirFS(s.dir)); err != nil {
+		t.Fatal(err)
+	}
+	page := s.recipes[0]
+	return site{
+		dir: dir, address: s.address,
+		kinds: []string{"/"}, timed: []string{"/"},
+		recipes: []string{page}, data: []string{page, filepath.Join(filepath.Dir(page), "recipe.json")},
+	}
 }
 
 func publishExample(t *testing.T) site {
@@ -36,7 +53,9 @@ func publishExample(t *testing.T) site {
 	}
 	s := site{dir: dir, address: string(address[1])}
 	s.recipes = s.glob("recipes/*/index.html")
+	s.data = slices.Concat(s.glob("*.html"), s.glob("*/index.html"), s.glob("*/*/index.html"), s.glob("recipes/*/recipe.json"))
 	s.kinds = s.pageKinds(t)
+	s.timed = []string{"/", "/recipes/", s.path(s.recipes[0])}
 	return s
 }
 

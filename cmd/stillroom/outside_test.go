@@ -64,13 +64,7 @@ func (o outsider) judge(t *testing.T, s site) {
 	})
 	for _, d := range o.damages {
 		t.Run("refuses "+d.name, func(t *testing.T) {
-			damaged := s
-			damaged.dir = t.TempDir()
-			damaged.kinds = []string{"/"}
-			damaged.recipes = s.recipes[:1]
-			if err := os.CopyFS(damaged.dir, os.DirFS(s.dir)); err != nil {
-				t.Fatal(err)
-			}
+			damaged := s.damaged(t)
 			d.do(t, damaged.dir)
 			said, err := o.run(t, damaged)
 			if err == nil {
