@@ -64,9 +64,9 @@ func (e *edition) sitemapFiles(pages []sitemapPage, most int) []File {
 }
 
 // hidden reports whether a page asks search engines to leave it out: the print
-// card of a recipe, and the search.
+// card of a recipe does.
 func hidden(address string) bool {
-	return address == searchAddress || strings.HasPrefix(address, recipesAddress) && strings.HasSuffix(address, "/card/")
+	return strings.HasPrefix(address, recipesAddress) && strings.HasSuffix(address, "/card/")
 }
 
 // changeDays gives the day of the last change of each page that has one: pages
