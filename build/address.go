@@ -83,14 +83,14 @@ func (e *edition) addresses() map[string]bool {
 	for _, p := range e.pages {
 		out[pageAddress(p)] = true
 	}
-	for _, h := range e.harvests() {
+	for _, h := range e.harvests {
 		out[h.address] = true
 	}
 	for m := time.January; m <= time.December; m++ {
 		out[monthAddress(m)] = true
 	}
 	for _, w := range wayNames {
-		out[wayAddress(w.way)] = len(e.keptBy(w.way)) > 0
+		out[wayAddress(w.way)] = len(e.kept[w.way]) > 0
 	}
 	for _, f := range e.feeds() {
 		out[f.Address] = true

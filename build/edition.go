@@ -3,6 +3,7 @@ package build
 import (
 	"cmp"
 	"slices"
+	"time"
 
 	"stillroom/content"
 )
@@ -21,6 +22,10 @@ type edition struct {
 	pages    []*content.Page    // in order of name
 	recipe   map[string]*content.Recipe
 	heard    map[string][]*content.Episode // by the slug of a recipe that they name, newest first
+	harvests []harvest                     // in order of name
+	made     map[time.Month][]*content.Recipe
+	kept     map[content.Way][]*content.Recipe
+	kinds    map[content.Kind][]*content.Recipe
 }
 
 func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
@@ -28,6 +33,9 @@ func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
 		settings: &site.Settings, site: site, day: day, assets: a,
 		recipe: make(map[string]*content.Recipe),
 		heard:  make(map[string][]*content.Episode),
+		made:   make(map[time.Month][]*content.Recipe),
+		kept:   make(map[content.Way][]*content.Recipe),
+		kinds:  make(map[content.Kind][]*content.Recipe),
 	}
 	for _, r := range site.Recipes {
 		if out(r.Status.V, r.Published.V, day) {
@@ -46,6 +54,7 @@ func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
 		}
 	}
 	e.arrange()
+	e.gather()
 	e.md = newMarkdown(e.isOut, e.inProse)
 	e.out = e.addresses()
 	return e
@@ -76,6 +85,21 @@ func (e *edition) arrange() {
 			e.heard[s] = append(e.heard[s], ep)
 		}
 	}
+}
+
+// gather sorts the recipes into those of a month, a way, a kind and a produce.
+// Each recipe is looked at once, so that a site of thousands is no harder.
+func (e *edition) gather() {
+	for _, r := range e.recipes {
+		for _, m := range Season(r) {
+			e.made[m] = append(e.made[m], r)
+		}
+		for _, w := range waysOf(r) {
+			e.kept[w] = append(e.kept[w], r)
+		}
+		e.kinds[r.Kind.V] = append(e.kinds[r.Kind.V], r)
+	}
+	e.harvests = harvestsOf(e.recipes)
 }
 
 // named gives the slugs of the recipes that an episode speaks of, each once:

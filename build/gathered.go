@@ -45,11 +45,12 @@ func (e *edition) producePage(h harvest) *GatheredPage {
 		trail:       []Link{{Name: "Recipes", Address: recipesAddress}},
 		nodes:       e.lists(all),
 	})
+	p.Vessels = vessels(p.Larder.jars())
 	return p
 }
 
 func (e *edition) monthPage(m time.Month) *GatheredPage {
-	made := shelved(e.inSeason(m))
+	made := shelved(e.made[m])
 	p := &GatheredPage{
 		Heading: m.String(),
 		Count:   count(len(made), "recipe", "recipes"),
@@ -73,11 +74,12 @@ func (e *edition) monthPage(m time.Month) *GatheredPage {
 		trail:       []Link{{Name: "Recipes", Address: recipesAddress}},
 		nodes:       e.lists(made),
 	})
+	p.Vessels = vessels(p.Larder.jars())
 	return p
 }
 
 func (e *edition) wayPage(w wayName) *GatheredPage {
-	kept := shelved(e.keptBy(w.way))
+	kept := shelved(e.kept[w.way])
 	p := &GatheredPage{
 		Heading: w.name,
 		Count:   count(len(kept), "recipe", "recipes"),
@@ -95,6 +97,7 @@ func (e *edition) wayPage(w wayName) *GatheredPage {
 		trail:       []Link{{Name: "Recipes", Address: recipesAddress}},
 		nodes:       e.lists(kept),
 	})
+	p.Vessels = vessels(p.Larder.jars())
 	return p
 }
 

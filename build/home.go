@@ -51,7 +51,7 @@ func (e *edition) homePage() *HomePage {
 	if len(e.recipes) > 1 {
 		p.Shelf = Shelf{ID: "newest", Name: "Lately put up", Jars: jars(atMost(e.recipes[1:], onShelf))}
 	}
-	p.InSeason = Shelf{ID: "season", Name: "To put up in " + p.Month, Jars: jars(atMost(e.inSeason(e.day.Month), onShelf))}
+	p.InSeason = Shelf{ID: "season", Name: "To put up in " + p.Month, Jars: jars(atMost(e.made[e.day.Month], onShelf))}
 	if len(e.episodes) > 0 {
 		c := episodeCard(e.episodes[0])
 		p.Episode = &c
@@ -61,6 +61,7 @@ func (e *edition) homePage() *HomePage {
 		p.Cover = e.picture(&content.Picture{File: e.settings.Programme.Picture})
 	}
 	p.Shell = e.shell(l)
+	p.Vessels = vessels(p.Shelf.Jars, p.InSeason.Jars)
 	return p
 }
 

@@ -1,7 +1,5 @@
 package build
 
-import "stillroom/content"
-
 // A RecipesPage is the larder: every recipe, by kind, with the ways into it.
 type RecipesPage struct {
 	Shell
@@ -35,12 +33,13 @@ func (e *edition) recipesPage() *RecipesPage {
 		nodes:       e.lists(all),
 		description: "Every recipe of " + e.settings.Name.V + ", by kind, produce, month and way of keeping.",
 	})
+	p.Vessels = vessels(p.Larder.jars())
 	return p
 }
 
 func (e *edition) produceCounts() []Counted {
 	var all []Counted
-	for _, h := range e.harvests() {
+	for _, h := range e.harvests {
 		all = append(all, Counted{capital(h.name), h.address, fillOf(h.name), len(h.recipes)})
 	}
 	return all
@@ -50,23 +49,9 @@ func (e *edition) produceCounts() []Counted {
 func (e *edition) wayCounts() []Counted {
 	var all []Counted
 	for _, w := range wayNames {
-		if n := len(e.keptBy(w.way)); n > 0 {
+		if n := len(e.kept[w.way]); n > 0 {
 			all = append(all, Counted{Name: w.name, Address: wayAddress(w.way), Count: n})
 		}
 	}
 	return all
-}
-
-// keptBy gives the recipes that can be kept in a way, the newest first.
-func (e *edition) keptBy(w content.Way) []*content.Recipe {
-	var kept []*content.Recipe
-	for _, r := range e.recipes {
-		for _, k := range r.Keeping {
-			if k.Way.V == w {
-				kept = append(kept, r)
-				break
-			}
-		}
-	}
-	return kept
 }

@@ -23,7 +23,7 @@ func (e *edition) year(here time.Month) []Month {
 	most := 1
 	for i := range year {
 		m := time.Month(i + 1)
-		made := e.inSeason(m)
+		made := e.made[m]
 		year[i] = Month{
 			Name: m.String(), Short: m.String()[:3], Address: monthAddress(m),
 			Here: m == here, Count: len(made), Fill: commonFill(made),

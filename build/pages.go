@@ -38,14 +38,14 @@ func pages(e *edition, t *themes.Theme) ([]File, error) {
 		page, err := e.plainPage(p)
 		s.putRead(p.File, pagePath(pageAddress(p)), "page", page, err)
 	}
-	for _, h := range e.harvests() {
+	for _, h := range e.harvests {
 		s.put(pagePath(h.address), "gathered", e.producePage(h))
 	}
 	for m := time.January; m <= time.December; m++ {
 		s.put(pagePath(monthAddress(m)), "gathered", e.monthPage(m))
 	}
 	for _, w := range wayNames {
-		if len(e.keptBy(w.way)) > 0 {
+		if len(e.kept[w.way]) > 0 {
 			s.put(pagePath(wayAddress(w.way)), "gathered", e.wayPage(w))
 		}
 	}

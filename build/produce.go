@@ -31,12 +31,12 @@ type harvest struct {
 	recipes []*content.Recipe
 }
 
-// harvests gives all produce in order of name. Names that would share an
+// harvestsOf gives all produce in order of name. Names that would share an
 // address are one: jalapeño peppers and jalapeno peppers.
-func (e *edition) harvests() []harvest {
+func harvestsOf(recipes []*content.Recipe) []harvest {
 	var all []harvest
 	at := make(map[string]int)
-	for _, r := range e.recipes {
+	for _, r := range recipes {
 		for _, p := range r.Produce {
 			address := produceAddress(p.V)
 			i, ok := at[address]
@@ -45,11 +45,17 @@ func (e *edition) harvests() []harvest {
 				at[address] = i
 				all = append(all, harvest{name: p.V, address: address})
 			}
-			if !slices.Contains(all[i].recipes, r) {
+			if n := len(all[i].recipes); n == 0 || all[i].recipes[n-1] != r {
 				all[i].recipes = append(all[i].recipes, r)
 			}
 		}
 	}
 	slices.SortFunc(all, func(a, b harvest) int { return strings.Compare(a.address, b.address) })
 	return all
+}
+
+// harvest finds produce by its address.
+func (e *edition) harvest(address string) harvest {
+	i, _ := slices.BinarySearchFunc(e.harvests, address, func(h harvest, a string) int { return strings.Compare(h.address, a) })
+	return e.harvests[i]
 }

@@ -81,6 +81,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		article:     true,
 		nodes:       []node{e.recipeNode(r)},
 	})
+	p.Vessels = vessels(p.Beside)
 	return p, nil
 }
 
@@ -165,23 +166,19 @@ const besides = 6
 // kind, the newest first.
 func (e *edition) beside(r *content.Recipe) []*content.Recipe {
 	var near []*content.Recipe
-	add := func(like func(*content.Recipe) bool) {
-		for _, other := range e.recipes {
-			if len(near) < besides && other != r && like(other) && !slices.Contains(near, other) {
+	add := func(like []*content.Recipe) {
+		for _, other := range like {
+			if len(near) == besides {
+				return
+			}
+			if other != r && !slices.Contains(near, other) {
 				near = append(near, other)
 			}
 		}
 	}
-	add(func(o *content.Recipe) bool { return sharesProduce(r, o) })
-	add(func(o *content.Recipe) bool { return o.Kind.V == r.Kind.V })
-	return near
-}
-
-func sharesProduce(a, b *content.Recipe) bool {
-	for _, p := range a.Produce {
-		if slices.ContainsFunc(b.Produce, func(q content.Field[string]) bool { return slug(q.V) == slug(p.V) }) {
-			return true
-		}
+	for _, p := range r.Produce {
+		add(e.harvest(produceAddress(p.V)).recipes)
 	}
-	return false
+	add(e.kinds[r.Kind.V])
+	return near
 }

@@ -64,14 +64,3 @@ func ripe(produce string) []time.Month {
 	}
 	return months
 }
-
-// inSeason gives the recipes that are made in a month.
-func (e *edition) inSeason(m time.Month) []*content.Recipe {
-	var made []*content.Recipe
-	for _, r := range e.recipes {
-		if slices.Contains(Season(r), m) {
-			made = append(made, r)
-		}
-	}
-	return made
-}

@@ -13,6 +13,9 @@ import (
 // end of a line. Thirds and eighths stay written out, since the fonts have no
 // sign for them, but draw 1/3 as a fraction.
 func typeset(s string) string {
+	if !strings.ContainsAny(s, "0123456789½¼¾⅓⅔⅛⅜⅝⅞") {
+		return strings.TrimSpace(s)
+	}
 	s = fractions.ReplaceAllStringFunc(strings.TrimSpace(s), func(f string) string {
 		return signs[strings.TrimSpace(f)]
 	})
