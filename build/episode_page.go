@@ -78,6 +78,7 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 		script:      "player.js",
 		audio:       ep.Audio.Address.V,
 	})
+	p.Vessels = vessels(p.Recipes)
 	return p, nil
 }
 

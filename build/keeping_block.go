@@ -98,7 +98,7 @@ func before(k *content.Keeping) []string {
 		return []string{"Let the steam blow from the vent for 10 minutes before you close it or set the weight."}
 	case k.Way.V.Canned() && k.JarsSterilised.V:
 		// USDA Complete Guide to Home Canning, AIB 539 (2015)
-		return []string{"Sterilize the empty jars: boil them for 10 minutes, and 1 minute more for each 1,000 ft above the first 1,000. The time below can be under 10 minutes, which is too short to do it."}
+		return []string{"Boil the empty jars for 10 minutes before you fill them, and 1 minute more for each 1,000 ft above the first 1,000. The time below can be under 10 minutes, which is too short to do it."}
 	}
 	return nil
 }

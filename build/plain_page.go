@@ -51,6 +51,7 @@ func (e *edition) missingPage() *MissingPage {
 		name:        "An empty place on the shelf",
 		description: "There is no page at this address.",
 	})
+	p.Vessels = vessels(near)
 	p.Hidden, p.Canonical, p.Share = true, "", nil
 	return p
 }

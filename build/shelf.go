@@ -79,6 +79,15 @@ func larder(recipes []*content.Recipe) Larder {
 	return l
 }
 
+// jars are all that stand in the larder.
+func (l Larder) jars() []Jar {
+	var all []Jar
+	for _, s := range l.Shelves {
+		all = append(all, s.Jars...)
+	}
+	return all
+}
+
 // shelved sorts recipes by kind, and those of a kind by name.
 func shelved(recipes []*content.Recipe) []*content.Recipe {
 	sorted := slices.Clone(recipes)

@@ -28,8 +28,9 @@ type Shell struct {
 	Fonts       []string
 	Script      string // empty for most pages
 	Menu        []Link
-	Trail       []Link // from the home page to this one; empty on the home page
-	More        []Link // plain pages, at the foot
+	Trail       []Link   // from the home page to this one; empty on the home page
+	More        []Link   // plain pages, at the foot
+	Vessels     []string // the drawings of jars that the page refers to
 }
 
 // A Link leads to a page of the site. It is Here if that is the page itself.

@@ -2,6 +2,7 @@ package build
 
 import (
 	"math/big"
+	"slices"
 
 	"stillroom/content"
 )
@@ -23,6 +24,17 @@ func vessel(r *content.Recipe) string {
 		return "bottle"
 	}
 	return jarShape(mainJar(r))
+}
+
+// vessels gives the shapes of some jars, each once, for the page that draws
+// them.
+func vessels(rows ...[]Jar) []string {
+	var shapes []string
+	for _, j := range slices.Concat(rows...) {
+		shapes = append(shapes, j.Vessel)
+	}
+	slices.Sort(shapes)
+	return slices.Compact(shapes)
 }
 
 func mainWay(r *content.Recipe) content.Way {
