@@ -91,14 +91,14 @@ var descriptions = map[string]bool{
 
 // describes reports whether a piece of an item is nothing but adjectives.
 func describes(piece string) bool {
-	any := false
+	found := false
 	for word := range strings.FieldsSeq(piece) {
 		word = strings.ToLower(word)
 		participle := strings.HasSuffix(word, "ed") && !strings.HasSuffix(word, "eed") || strings.HasSuffix(word, "less")
 		if !participle && !descriptions[word] {
 			return false
 		}
-		any = true
+		found = true
 	}
-	return any
+	return found
 }

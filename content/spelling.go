@@ -180,8 +180,12 @@ func (l *lexicon) nearest(word string, in dims) Unit {
 // slip gives the unit that a word with a slip of the hand was meant to be, or
 // nil.
 func (l *lexicon) slip(word string, in dims) *knownUnit {
+	if word == "" {
+		return nil
+	}
+	first := lower(word[0])
 	for _, k := range l.known {
-		if in.has(k.unit.dim) && isSlip(word, k.spelling) {
+		if k.spelling[0] == first && in.has(k.unit.dim) && isSlip(word, k.spelling) {
 			return k.unit
 		}
 	}
