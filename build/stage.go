@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"runtime"
@@ -32,7 +33,7 @@ func (s *stage) fill(files []File) error {
 		}
 		paths[i] = f.Path
 	}
-	if err := os.Mkdir(s.dir, 0o777); err != nil {
+	if err := s.makeFolder(); err != nil {
 		return err
 	}
 	if err := writeSynced(filepath.Join(s.dir, manifestName), manifest(paths)); err != nil {
@@ -42,6 +43,19 @@ func (s *stage) fill(files []File) error {
 		return err
 	}
 	return s.putAll(files)
+}
+
+// makeFolder makes the folder itself, with the mode of the one that it will
+// stand in for: the author may share that with a group.
+func (s *stage) makeFolder() error {
+	if err := os.Mkdir(s.dir, 0o777); err != nil {
+		return err
+	}
+	info, err := os.Stat(s.old.dir)
+	if err != nil {
+		return nil // there is none yet
+	}
+	return os.Chmod(s.dir, info.Mode()&(fs.ModePerm|fs.ModeSetgid|fs.ModeSticky))
 }
 
 func writeSynced(name string, data []byte) error {
