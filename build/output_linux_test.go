@@ -183,3 +183,27 @@ func TestLocked(t *testing.T) {
 	release()
 	mustWrite(t, dir, second)
 }
+
+// A folder that is a disk of its own, as in a container, cannot be exchanged
+// with one beside it, nor files moved into it: they are copied.
+func TestMoveInFromAnotherDisk(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "published")
+	mustWrite(t, dir, first)
+	old, err := readTree(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	elsewhere, err := os.MkdirTemp("/dev/shm", "stillroom")
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer os.RemoveAll(elsewhere)
+	next := filepath.Join(elsewhere, "published.next")
+	if err := (&stage{old: old, dir: next}).fill(second); err != nil {
+		t.Fatal(err)
+	}
+	if err := moveIn(next, old, second); err != nil {
+		t.Fatal(err)
+	}
+	wantOnDisk(t, dir, second)
+}
