@@ -16,7 +16,7 @@ var (
 )
 
 // ParseYield reads what a recipe makes: 6 half-pint jars, 3 to 4 pints, about
-// 2 cups, 12 rings. Pints and quarts count as jars of that size; other volumes
+// 2 cups, 12 rings, 7 jars of 500 ml. Pints and quarts count as jars of that size; other volumes
 // only if the word jars follows.
 func ParseYield(s string) (Yield, error) {
 	text := trimSpace(s)
@@ -41,6 +41,7 @@ func parseYield(s string) (Yield, error) {
 	}
 	y := Yield{Quantity: r.Quantity, About: about != ""}
 	what, _ := cutTimes(rest)
+	what = sizeBehind(what)
 	switch {
 	case what == "":
 		return Yield{}, errYieldWhat
@@ -68,6 +69,16 @@ func (y Yield) ofJars(size string) (Yield, error) {
 	var err error
 	y.Jar, err = ParseJar(size)
 	return y, err
+}
+
+// sizeBehind puts the size of "jars of 500 ml" where it mostly stands.
+func sizeBehind(what string) string {
+	for _, jars := range []string{"jars of ", "jar of "} {
+		if size, ok := strings.CutPrefix(what, jars); ok && size != "" && isDigit(size[0]) {
+			return size + " jars"
+		}
+	}
+	return what
 }
 
 // isJars reports whether jars are counted of which no size is told.

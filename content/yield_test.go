@@ -6,6 +6,7 @@ func TestParseYield(t *testing.T) {
 	for _, tt := range []struct{ text, amount, jar, printed string }{
 		{"6 half-pint jars", "6 jar", "half-pint", "6 half-pint jars"},
 		{"6 half-pints", "6 jar", "half-pint", "6 half-pint jars"},
+		{"7 jars of 500 ml", "7 jar", "500 ml", "7 500 ml jars"},
 		{"about 6 half-pints", "6 jar", "half-pint", "about 6 half-pint jars"},
 		{"3 to 4 half-pints", "3 to 4 jar", "half-pint", "3-4 half-pint jars"},
 		{"1 half-pint jar", "1 jar", "half-pint", "1 half-pint jar"},
