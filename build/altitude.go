@@ -114,22 +114,20 @@ func bands[T any](written []content.Band[T]) []Band {
 	return rows
 }
 
-// otherUnit gives a band of feet in metres, and of metres in feet, to the
-// nearest whole number as publications print it: 1,000 ft is 305 m.
+// otherUnit gives a band of feet to the nearest metre, as publications print it
+// (1,000 ft is 305 m), and a band of metres in whole feet, rounded down: a
+// kitchen may not come out lower than it is.
 func otherUnit[T any](b content.Band[T]) string {
-	to := content.Metre
+	to, round := content.Metre, nearest
 	if b.From.Unit == content.Metre || b.To.Unit == content.Metre {
-		to = content.Foot
-	}
-	from, ok := nearest(b.From.Quantity, to)
-	if !ok {
-		return ""
+		to, round = content.Foot, down
 	}
 	unit := "\u00a0" + string(to)
+	from, _ := round(b.From.Quantity, to)
 	if b.To.IsZero() {
 		return "above " + thousands(from) + unit
 	}
-	upper, ok := nearest(b.To.Quantity, to)
+	upper, ok := round(b.To.Quantity, to)
 	if !ok {
 		return ""
 	}
@@ -144,6 +142,15 @@ func nearest(q content.Quantity, unit content.Unit) (int, bool) {
 	}
 	half := new(big.Rat).Add(c.Low, big.NewRat(1, 2))
 	return int(new(big.Int).Div(half.Num(), half.Denom()).Int64()), true
+}
+
+// down gives a quantity in whole ones of another unit, without what is left.
+func down(q content.Quantity, unit content.Unit) (int, bool) {
+	c, ok := q.In(unit)
+	if !ok || c.Low == nil {
+		return 0, false
+	}
+	return int(new(big.Int).Div(c.Low.Num(), c.Low.Denom()).Int64()), true
 }
 
 // thousands writes 6000 as 6,000.

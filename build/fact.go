@@ -1,6 +1,7 @@
 package build
 
 import (
+	"strconv"
 	"strings"
 
 	"stillroom/content"
@@ -22,7 +23,7 @@ func facts(k *content.Keeping) []Fact {
 	add(acidFact(k.Acid.V))
 	add(headspaceFact(k.Headspace.V))
 	add(measure("Salt", k.Salt.V.Quantity, "by weight"))
-	add(measure("Temperature", k.Temperature.V.Quantity, ""))
+	add(temperatureFact(k.Temperature.V))
 	add(measure("Blanch", k.Blanch.V.Quantity, ""))
 	add(Fact{Name: "Container", Figure: Figure{Number: capital(k.Container.V)}})
 	add(measure("Takes", k.Duration.V.Quantity, ""))
@@ -75,6 +76,26 @@ func headspaceFact(h content.Length) Fact {
 	f := measure("Headspace", h.Quantity, "from the rim down")
 	if mm, ok := nearest(h.Quantity, content.Millimetre); ok && h.Unit != content.Millimetre {
 		f.Also = thousands(mm) + "\u00a0mm"
+	}
+	return f
+}
+
+// temperatureFact gives degrees Fahrenheit in Celsius too, and the other way
+// round.
+func temperatureFact(t content.Temperature) Fact {
+	f := Fact{Name: "Temperature", Figure: written(content.Quantity{Text: t.String()})}
+	other := content.Celsius
+	if t.Unit == content.Celsius {
+		other = content.Fahrenheit
+	}
+	if c, ok := t.In(other); ok && !t.IsZero() {
+		low, _ := nearest(content.Quantity{Low: c.Low, High: c.Low, Unit: other}, other)
+		high, _ := nearest(content.Quantity{Low: c.High, High: c.High, Unit: other}, other)
+		f.Also = strconv.Itoa(low)
+		if high != low {
+			f.Also += "–" + strconv.Itoa(high)
+		}
+		f.Also += "\u00a0" + string(other)
 	}
 	return f
 }

@@ -20,7 +20,8 @@ func typeset(s string) string {
 		return signs[strings.TrimSpace(f)]
 	})
 	s = ranges.ReplaceAllString(s, "$1–$2")
-	return numbers.ReplaceAllString(writtenOut.Replace(s), "$1\u00a0$2")
+	s = numbers.ReplaceAllString(writtenOut.Replace(s), "$1\u00a0$2")
+	return strings.TrimSpace(strings.ReplaceAll(s, "\u00a0to ", " to "))
 }
 
 var (

@@ -1,0 +1,56 @@
+package build
+
+import "testing"
+
+func TestSlug(t *testing.T) {
+	for _, c := range []struct{ name, want string }{
+		{"plums", "plums"},
+		{"Damson Plums", "damson-plums"},
+		{"  red   onions, small ", "red-onions-small"},
+		{"jalapeño peppers", "jalapeno-peppers"},
+		{"œufs & crème", "oeufs-creme"},
+		{"Weißkohl", "weisskohl"},
+		{"Quetschen für Gsälz", "quetschen-fuer-gsaelz"},
+		{"bird's eye chilies", "bird-s-eye-chilies"},
+		{"梅", "u6885"},
+		{"../../etc", "etc"},
+		{"", ""},
+	} {
+		if got := slug(c.name); got != c.want {
+			t.Errorf("slug(%q) = %q, want %q", c.name, got, c.want)
+		}
+	}
+	if len([]rune(accented)) != len(unaccented) {
+		t.Errorf("%d accented letters, %d for them", len([]rune(accented)), len(unaccented))
+	}
+}
+
+func FuzzSlug(f *testing.F) {
+	f.Add("jalapeño peppers")
+	f.Add("\xff/..")
+	f.Fuzz(func(t *testing.T, name string) {
+		for _, c := range slug(name) {
+			if (c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-' {
+				t.Errorf("slug(%q) = %q", name, slug(name))
+			}
+		}
+	})
+}
+
+func TestInternal(t *testing.T) {
+	for _, c := range []struct {
+		address string
+		want    bool
+	}{
+		{"/recipes/damson-jam/", true},
+		{"recipes/damson-jam/#step-2", true},
+		{"#step-2", false},
+		{"https://a.example/", false},
+		{"//a.example/", false},
+		{"mailto:ada@a.example", false},
+	} {
+		if got := internal(c.address); got != c.want {
+			t.Errorf("internal(%q) = %v, want %v", c.address, got, c.want)
+		}
+	}
+}
