@@ -94,7 +94,7 @@ var (
 	timing    = regexp.MustCompile(`^\s*((?:\d+:)?\d+:\d+[.,]\d+)\s+-->\s+((?:\d+:)?\d+:\d+[.,]\d+)`)
 	voice     = regexp.MustCompile(`<v(?:\.[^ \t>]*)?[ \t]+([^>]+)>`)
 	tags      = regexp.MustCompile(`<[^>]*>`)
-	nameFirst = regexp.MustCompile(`^([\pL][\pL .'’-]{0,40}): `)
+	nameFirst = regexp.MustCompile(`^(\p{Lu}[\pL.'’-]*(?: \p{Lu}[\pL.'’-]*){0,3}): `)
 )
 
 // seconds reads 1:02:09.500 and 00:08,092.
