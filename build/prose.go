@@ -15,6 +15,7 @@ type prose struct {
 	md     *markdown
 	source []byte
 	levels []int // the levels of heading that the body has, highest first
+	last   int   // place in levels of the heading before, from 1
 }
 
 func (m *markdown) prose(source []byte, doc ast.Node) *prose {
@@ -31,6 +32,7 @@ func (m *markdown) prose(source []byte, doc ast.Node) *prose {
 // blocks renders blocks that stand side by side.
 func (p *prose) blocks(nodes []ast.Node) (template.HTML, error) {
 	var b bytes.Buffer
+	p.last = 0
 	for _, n := range nodes {
 		if err := p.block(&b, n); err != nil {
 			return "", err
@@ -49,7 +51,8 @@ func (p *prose) block(b *bytes.Buffer, n ast.Node) error {
 	}
 	// A body's highest heading stands right below the page's h1, and no level
 	// is skipped on the way down.
-	level := string(rune('2' + min(slices.Index(p.levels, h.Level), 4)))
+	p.last = min(slices.Index(p.levels, h.Level), p.last, 4) + 1
+	level := string(rune('1' + p.last))
 	b.WriteString("<h" + level + ">")
 	if err := p.inline(b, h); err != nil {
 		return err
