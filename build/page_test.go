@@ -101,10 +101,22 @@ func exampleChecked(t testing.TB) validate.Checked {
 	return c
 }
 
-// published is the example with all its files.
+// site is the example with all its files, made once.
+var site = sync.OnceValues(func() ([]File, error) {
+	c, err := example()
+	if err != nil {
+		return nil, err
+	}
+	th, err := builtIn()
+	if err != nil {
+		return nil, err
+	}
+	return Site(c, th)
+})
+
 func published(t testing.TB) []File {
 	t.Helper()
-	files, err := Site(exampleChecked(t), theme(t))
+	files, err := site()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -112,7 +124,11 @@ func published(t testing.TB) []File {
 }
 
 func TestTwoBuildsAreOne(t *testing.T) {
-	one, two := published(t), published(t)
+	one := published(t)
+	two, err := Site(exampleChecked(t), theme(t))
+	if err != nil {
+		t.Fatal(err)
+	}
 	if len(one) != len(two) {
 		t.Fatalf("%d files, then %d", len(one), len(two))
 	}
