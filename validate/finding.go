@@ -37,7 +37,7 @@ func (s Severity) String() string {
 type Source struct {
 	Title   string // never empty in a rule
 	Address string // where it can be read; may be empty
-	Read    string // the day on which it was read, YYYY-MM-DD; empty if from memory
+	Read    string // the day on which it was read, YYYY-MM-DD; empty if it was not noted
 }
 
 // A Finding is something in the cook's text that is wrong, or could be better.

@@ -44,13 +44,10 @@ func listRules(w io.Writer) int {
 	return succeeded
 }
 
-// dated names a source with the day on which it was read.
+// dated names a source with the day on which it was read, if that was noted.
 func dated(s validate.Source) string {
-	switch {
-	case s.Read != "":
+	if s.Read != "" {
 		return sourceText(s) + " (read on " + s.Read + ")"
-	case s.Address != "":
-		return sourceText(s) + " (from memory)"
 	}
 	return sourceText(s)
 }
