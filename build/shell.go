@@ -2,9 +2,6 @@ package build
 
 import (
 	"html/template"
-	"net/url"
-	"path"
-	"strings"
 
 	"stillroom/content"
 )
@@ -42,22 +39,6 @@ type Link struct {
 // A Feed can be subscribed to.
 type Feed struct {
 	Type, Title, Address string
-}
-
-// A Share is what a preview of the page shows elsewhere, by the Open Graph
-// protocol.
-type Share struct {
-	Type   string // article or website
-	Title  string
-	Locale string // en_GB; empty if the site does not name a region
-	Image  *ShareImage
-}
-
-// A ShareImage has an absolute address.
-type ShareImage struct {
-	Address, Alt  string
-	Type          string // image/jpeg
-	Width, Height int
 }
 
 // A leaf is what a page says of itself to its shell.
@@ -129,17 +110,6 @@ func (e *edition) title(name string) string {
 	return e.settings.Name.V
 }
 
-// policy lets a page load what is its own and, if its recording lies
-// elsewhere, that host's. https://www.w3.org/TR/CSP3/
-func policy(audio string) string {
-	media := "'self'"
-	if u, err := url.Parse(audio); err == nil && u.Host != "" {
-		media += " " + u.Scheme + "://" + u.Host
-	}
-	return "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; " +
-		"media-src " + media + "; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'"
-}
-
 func (e *edition) feeds() []Feed {
 	if e.settings.Address.V == "" {
 		return nil
@@ -191,35 +161,4 @@ func (e *edition) more(here string) []Link {
 		links = append(links, Link{Name: p.Name.V, Address: pageAddress(p), Here: pageAddress(p) == here})
 	}
 	return links
-}
-
-// shareTypes are the pictures that other sites can show.
-var shareTypes = map[string]string{".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".png": "image/png"}
-
-func (e *edition) share(l leaf) *Share {
-	s := &Share{Type: "website", Title: l.name, Locale: locale(e.language())}
-	if l.article {
-		s.Type = "article"
-	}
-	if s.Title == "" {
-		s.Title = e.settings.Name.V
-	}
-	if l.picture == nil {
-		return s
-	}
-	img, ok := e.assets.Picture(l.picture.File.V)
-	kind := shareTypes[strings.ToLower(path.Ext(img.Src))]
-	if ok && kind != "" {
-		s.Image = &ShareImage{e.settings.Address.V + img.Src, l.picture.Alt.V, kind, img.Width, img.Height}
-	}
-	return s
-}
-
-// locale gives en_GB for en-GB, and nothing for a language without a region.
-func locale(language string) string {
-	lang, region, ok := strings.Cut(language, "-")
-	if !ok || len(region) != 2 {
-		return ""
-	}
-	return strings.ToLower(lang) + "_" + strings.ToUpper(region)
 }
