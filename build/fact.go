@@ -1,6 +1,7 @@
 package build
 
 import (
+	"math/big"
 	"strconv"
 	"strings"
 
@@ -20,7 +21,7 @@ func facts(k *content.Keeping) []Fact {
 	if k.Pack.V != "" {
 		add(Fact{Name: "Pack", Figure: Figure{Number: capital(string(k.Pack.V))}, Note: packNotes[k.Pack.V]})
 	}
-	add(acidFact(k.Acid.V))
+	add(acidFact(k))
 	add(headspaceFact(k.Headspace.V))
 	add(measure("Salt", k.Salt.V.Quantity, "by weight"))
 	add(temperatureFact(k.Temperature.V))
@@ -58,9 +59,9 @@ func jarFact(k *content.Keeping) Fact {
 	return Fact{Name: name, Figure: Figure{Number: capital(strings.ToLower(list(names)))}, Note: list(volumes)}
 }
 
-func acidFact(a content.Acid) Fact {
+func acidFact(k *content.Keeping) Fact {
 	f := Fact{Name: "Acid"}
-	switch a.Source {
+	switch a := k.Acid.V; a.Source {
 	case content.AcidNatural:
 		f.Number, f.Note = "Its own", "the food is acid enough by itself"
 	case content.AcidInRecipe:
@@ -68,8 +69,21 @@ func acidFact(a content.Acid) Fact {
 	case content.AcidPerJar:
 		f.Figure = written(a.Added.Amount)
 		f.Note = a.Added.Item + " in each " + a.Per.String() + " jar"
+		for _, p := range k.Processing {
+			if half(p.Jar.V, a.Per) {
+				f.Note += ", half as much in each " + p.Jar.V.String() + " jar"
+			}
+		}
 	}
 	return f
+}
+
+// half reports whether one jar holds exactly half of what another does: a pint
+// of tomatoes takes half the acid of a quart (USDA Complete Guide to Home
+// Canning, AIB 539 (2015), guide 3). No other share is worked out.
+func half(small, large content.Jar) bool {
+	s, l := small.Millilitres(), large.Millilitres()
+	return s != nil && l != nil && new(big.Rat).Add(s, s).Cmp(l) == 0
 }
 
 func headspaceFact(h content.Length) Fact {

@@ -38,7 +38,7 @@ keeping:
 keeping-boiling-water 
 Jars|Pint and quart|||473 ml and 946 ml
 Pack|Hot|||food hot, jars hot
-Acid|2|tbsp||bottled lemon juice in each quart jar
+Acid|2|tbsp||bottled lemon juice in each quart jar, half as much in each pint jar
 Headspace|½|in|13 mm|from the rim down
 Keeps|12|months||for best quality
 keeping-freezer Made from a batch ½ times the ingredients above.
