@@ -10,6 +10,7 @@ import (
 type Month struct {
 	Name    string // July
 	Short   string // Jul
+	Rest    string // y
 	Address string
 	Here    bool   // the month that the page is about, or the one that it is
 	Count   int    // recipes that are made in it
@@ -25,7 +26,7 @@ func (e *edition) year(here time.Month) []Month {
 		m := time.Month(i + 1)
 		made := e.made[m]
 		year[i] = Month{
-			Name: m.String(), Short: m.String()[:3], Address: monthAddress(m),
+			Name: m.String(), Short: m.String()[:3], Rest: m.String()[3:], Address: monthAddress(m),
 			Here: m == here, Count: len(made), Fill: commonFill(made),
 		}
 		most = max(most, len(made))
