@@ -57,6 +57,8 @@ func (d *decoder) recipe(v value, r *Recipe) {
 			r.Scale = d.scale(v)
 		case "keeping":
 			r.Keeping = d.keepings(v)
+		case "checked":
+			r.Checked = d.checked(v)
 		case "tags":
 			r.Tags = d.texts(v)
 		case "formerly":
@@ -148,6 +150,19 @@ func (d *decoder) scale(v value) Scale {
 		}
 	})
 	return s
+}
+
+func (d *decoder) checked(v value) Checked {
+	c := Checked{Pos: d.place(v.Node)}
+	d.each(v, func(v value) {
+		switch v.key.Name {
+		case "edition":
+			c.Edition = as(d, v, ParseDate)
+		case "date":
+			c.Date = as(d, v, ParseDate)
+		}
+	})
+	return c
 }
 
 // accept reads the rules whose warnings and advice are taken as read.

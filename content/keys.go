@@ -128,6 +128,7 @@ var RecipeKeys = KeyTable{
 	{Name: "cautions", List: true, Doc: "sentences for the caution box"},
 	{Name: "scale", Want: WantKeys, Keys: scaleKeys, Doc: "how far readers may scale the batch"},
 	{Name: "keeping", Want: WantKeys, List: true, Required: true, Keys: keepingKeys, Doc: "the ways in which it keeps, the main one first"},
+	{Name: "checked", Want: WantKeys, Keys: checkedKeys, Doc: "against which edition of the tables it was last checked, and when; fill writes it"},
 	{Name: "tags", List: true, Doc: "words to find it by"},
 	{Name: "formerly", Want: WantPath, List: true, Doc: "old paths that lead here now"},
 	{Name: "inspired_by", Doc: "whom or what it owes something to"},
@@ -201,6 +202,10 @@ var (
 	scaleKeys = KeyTable{
 		{Name: "smallest", Want: WantNumber, Doc: "the smallest factor, such as 1/2"},
 		{Name: "largest", Want: WantNumber, Doc: "the largest factor; above 1 a canned recipe becomes that many batches"},
+	}
+	checkedKeys = KeyTable{
+		{Name: "edition", Want: WantDate, Required: true, Doc: "the edition of the tables, a day"},
+		{Name: "date", Want: WantDate, Required: true, Doc: "the day of the check"},
 	}
 	batchKeys = KeyTable{
 		{Name: "made", Want: WantDate, Doc: "the day on which it was made"},

@@ -26,6 +26,7 @@ type Recipe struct {
 	Formerly    []Field[string] // old paths, each beginning with /
 	InspiredBy  Field[string]
 	Keeping     []Keeping // the first is the main one
+	Checked     Checked
 	Batches     []Batch
 	Accept      []Acceptance
 	Keys        map[string]Pos // where each top-level key stands
@@ -69,6 +70,13 @@ type Picture struct {
 type Scale struct {
 	Pos               Pos
 	Smallest, Largest Field[Quantity] // bare numbers
+}
+
+// A Checked says against which edition of the tables of tested processes a
+// recipe was last checked, and on which day.
+type Checked struct {
+	Pos           Pos // zero if nothing was written
+	Edition, Date Field[Date]
 }
 
 // A Batch is an entry of the kitchen log.
