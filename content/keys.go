@@ -10,6 +10,9 @@ type Key struct {
 	Words    []string // the words to choose from, for WantWord; nil otherwise
 	Keys     KeyTable // the keys that may stand under it; nil for a plain value
 	Or       KeyTable // the keys that may stand there instead of Keys; nil if none
+	For      []Way    // the ways of keeping that it means something for; nil for all of them
+	Needed   []Way    // the ways of keeping that must have it
+	Instead  string   // a key that may stand in place of a needed one
 	Doc      string   // what it means, in a line
 }
 
@@ -220,22 +223,22 @@ var (
 	}
 	keepingKeys = KeyTable{
 		{Name: "way", Want: WantWord, Words: ways, Required: true, Doc: "how it keeps"},
-		{Name: "process", Doc: "the published tested process that stands behind it, by its name"},
-		{Name: "tested_by", Want: WantKeys, Keys: testedByKeys, Doc: "instead of process: the authority that set this process in writing"},
-		{Name: "pack", Want: WantWord, Words: packs, Doc: "how the food goes into the jar"},
-		{Name: "headspace", Want: WantLength, Doc: "the room left in the jar, from the rim down"},
-		{Name: "acid", Want: WantAcid, Doc: "where the acid comes from"},
-		{Name: "jars_sterilised", Want: WantTruth, Doc: "whether the empty jars are sterilised"},
-		{Name: "processing", Want: WantKeys, List: true, Keys: processingKeys, Doc: "what each size of jar needs"},
+		{Name: "process", For: looked, Needed: canned, Instead: "tested_by", Doc: "the published tested process that stands behind it, by its name"},
+		{Name: "tested_by", Want: WantKeys, Keys: testedByKeys, For: canned, Doc: "instead of process: the authority that set this process in writing"},
+		{Name: "pack", Want: WantWord, Words: packs, For: canned, Needed: canned, Doc: "how the food goes into the jar"},
+		{Name: "headspace", Want: WantLength, For: filled, Needed: canned, Doc: "the room left in the jar, from the rim down"},
+		{Name: "acid", Want: WantAcid, For: canned, Needed: boiled, Doc: "where the acid comes from"},
+		{Name: "jars_sterilised", Want: WantTruth, For: boiled, Doc: "whether the empty jars are sterilised"},
+		{Name: "processing", Want: WantKeys, List: true, Keys: processingKeys, For: canned, Needed: canned, Doc: "what each size of jar needs"},
 		{Name: "factor", Want: WantNumber, Doc: "how many times the ingredients' amounts this way is made from"},
 		{Name: "keeps", Want: WantDuration, Required: true, Doc: "how long it stays good to eat"},
 		{Name: "ph", Want: WantNumber, Doc: "the highest pH that was measured"},
 		{Name: "measured", Want: WantDate, Doc: "the day on which the pH was measured"},
-		{Name: "salt", Want: WantShare, Doc: "the strength of the brine, or the salt by weight"},
-		{Name: "temperature", Want: WantTemperature, Doc: "of the room or the dryer"},
-		{Name: "duration", Want: WantDuration, Doc: "how long it ferments or dries"},
-		{Name: "blanch", Want: WantDuration, Doc: "how long it is blanched before freezing"},
-		{Name: "container", Doc: "what it is frozen in"},
+		{Name: "salt", Want: WantShare, For: fermented, Needed: fermented, Doc: "the strength of the brine, or the salt by weight"},
+		{Name: "temperature", Want: WantTemperature, For: slow, Needed: slow, Doc: "of the room or the dryer"},
+		{Name: "duration", Want: WantDuration, For: slow, Needed: slow, Doc: "how long it ferments or dries"},
+		{Name: "blanch", Want: WantDuration, For: blanched, Doc: "how long it is blanched before freezing"},
+		{Name: "container", For: packed, Needed: frozen, Doc: "what it is frozen in"},
 	}
 	testedByKeys = KeyTable{
 		{Name: "authority", Required: true, Doc: "who tested it"},
@@ -244,10 +247,10 @@ var (
 	}
 	processingKeys = KeyTable{
 		{Name: "jar", Want: WantJar, Required: true, Doc: "the size of jar"},
-		{Name: "altitude", Want: WantTimes, Doc: "boiling water and steam: the time for each band of altitude"},
-		{Name: "time", Want: WantDuration, Doc: "pressure: the time, the same at every altitude"},
-		{Name: "dial", Want: WantPressures, Doc: "the pressure on a dial gauge for each band of altitude"},
-		{Name: "weighted", Want: WantPressures, Doc: "the pressure of a weighted gauge for each band of altitude"},
+		{Name: "altitude", Want: WantTimes, For: boiled, Needed: boiled, Doc: "boiling water and steam: the time for each band of altitude"},
+		{Name: "time", Want: WantDuration, For: pressed, Needed: pressed, Doc: "pressure: the time, the same at every altitude"},
+		{Name: "dial", Want: WantPressures, For: pressed, Needed: pressed, Instead: "weighted", Doc: "the pressure on a dial gauge for each band of altitude"},
+		{Name: "weighted", Want: WantPressures, For: pressed, Doc: "the pressure of a weighted gauge for each band of altitude"},
 	}
 	audioKeys = KeyTable{
 		{Name: "file", Want: WantFile, Doc: "a file beside this one"},
@@ -293,6 +296,20 @@ var (
 		{Name: "side", Want: WantLength, Doc: "from the left edge of the sheet to the first label"},
 		{Name: "top", Want: WantLength, Doc: "from the upper edge of the sheet to the first label"},
 	}
+)
+
+// The ways of keeping that keys are for.
+var (
+	boiled    = []Way{BoilingWater, AtmosphericSteam}
+	pressed   = []Way{PressureCanner}
+	canned    = []Way{BoilingWater, AtmosphericSteam, PressureCanner}
+	looked    = []Way{BoilingWater, AtmosphericSteam, PressureCanner, Refrigerator}
+	filled    = []Way{BoilingWater, AtmosphericSteam, PressureCanner, Freezer, Refrigerator}
+	fermented = []Way{Fermenting}
+	slow      = []Way{Fermenting, Drying}
+	frozen    = []Way{Freezer}
+	blanched  = []Way{Freezer, Drying}
+	packed    = []Way{Freezer, Refrigerator, Drying, CoolStore}
 )
 
 var (

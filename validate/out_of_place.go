@@ -21,22 +21,8 @@ container.`,
 	CheckKeeping: checkOutOfPlace,
 }
 
-// keyWays lists the ways that a key is for. A key that is not listed is for
-// all of them.
-var keyWays = map[string][]content.Way{
-	"process":         {content.BoilingWater, content.AtmosphericSteam, content.PressureCanner, content.Refrigerator},
-	"tested_by":       {content.BoilingWater, content.AtmosphericSteam, content.PressureCanner},
-	"pack":            {content.BoilingWater, content.AtmosphericSteam, content.PressureCanner},
-	"headspace":       {content.BoilingWater, content.AtmosphericSteam, content.PressureCanner, content.Freezer, content.Refrigerator},
-	"acid":            {content.BoilingWater, content.AtmosphericSteam, content.PressureCanner},
-	"jars_sterilised": {content.BoilingWater, content.AtmosphericSteam},
-	"processing":      {content.BoilingWater, content.AtmosphericSteam, content.PressureCanner},
-	"salt":            {content.Fermenting},
-	"temperature":     {content.Fermenting, content.Drying},
-	"duration":        {content.Fermenting, content.Drying},
-	"blanch":          {content.Freezer, content.Drying},
-	"container":       {content.Freezer, content.Refrigerator, content.Drying, content.CoolStore},
-}
+// keepingKeys are the keys of a way of keeping.
+var keepingKeys = content.RecipeKeys.Find("keeping").Keys
 
 func checkOutOfPlace(_ *content.Recipe, m *Match) []Finding {
 	way := m.Keeping.Way.V
@@ -44,15 +30,15 @@ func checkOutOfPlace(_ *content.Recipe, m *Match) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for key, pos := range m.Keeping.Keys {
-		ways, ok := keyWays[key]
-		if !ok || slices.Contains(ways, way) {
+	for name, pos := range m.Keeping.Keys {
+		key := keepingKeys.Find(name)
+		if key == nil || key.For == nil || slices.Contains(key.For, way) {
 			continue
 		}
 		fs = append(fs, Finding{
 			Pos:     pos,
-			Message: fmt.Sprintf("%s means nothing for %s", key, way),
-			Advice:  fmt.Sprintf("It is for %s.", orList(ways)),
+			Message: fmt.Sprintf("%s means nothing for %s", name, way),
+			Advice:  fmt.Sprintf("It is for %s.", orList(key.For)),
 		})
 	}
 	return append(fs, gaugesOutOfPlace(m)...)
