@@ -35,6 +35,7 @@ type RecipePage struct {
 	Credit      string
 	Published   Day
 	Updated     Day
+	Checked     Day   // when it was last checked against the tables of tested processes
 	Beside      []Jar // others that use the same produce, or are of the same kind
 }
 
@@ -70,6 +71,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Credit:      r.InspiredBy.V,
 		Published:   day(r.Published.V),
 		Updated:     day(r.Updated.V),
+		Checked:     day(r.Checked.Date.V),
 		Beside:      jars(e.beside(r)),
 	}
 	p.Shell = e.shell(leaf{
