@@ -12,9 +12,9 @@ import (
 var processes = sync.OnceValue(loadProcesses)
 
 func loadProcesses() []*Process {
-	publications := map[string]string{}
-	for _, r := range readTable("publications.tsv") {
-		publications[r.text("key")] = r.text("title")
+	published := map[string]Publication{}
+	for _, p := range publications() {
+		published[p.Key] = p
 	}
 	facts := processFacts()
 	var all []*Process
@@ -25,7 +25,8 @@ func loadProcesses() []*Process {
 			Food:        r.text("food"),
 			Method:      content.Way(r.text("method")),
 			Pack:        content.Pack(r.text("pack")),
-			Publication: publications[r.text("publication")],
+			Publication: published[r.text("publication")].Title,
+			Edition:     published[r.text("publication")].Edition,
 			Facts:       facts[r.text("process")],
 		}
 		all = append(all, p)
@@ -33,6 +34,11 @@ func loadProcesses() []*Process {
 	}
 	for _, r := range readTable("schedules.tsv") {
 		byKey[r.text("process")+" "+r.text("method")].add(r)
+	}
+	for _, r := range readTable("process-editions.tsv") {
+		if p := byKey[r.text("process")+" "+r.text("method")]; p != nil {
+			p.Since = r.text("edition")
+		}
 	}
 	slices.SortFunc(all, func(a, b *Process) int {
 		return cmp.Or(cmp.Compare(a.ID, b.ID), cmp.Compare(a.Method, b.Method))

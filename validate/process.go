@@ -15,6 +15,8 @@ type Process struct {
 	Pack        content.Pack // empty where the publication names none
 	Jars        []JarProcess // smallest first
 	Publication string
+	Edition     string // of the publication; empty where each of its pages is revised by itself
+	Since       string // the edition of these tables that first had the figures as they are
 	Table       string // of its first schedule; the tables of dial and weighted gauges have names of their own
 	Facts              // what holds for the food whatever the method
 }

@@ -20,6 +20,7 @@ var tableRows = map[string]int{
 	"limits.tsv":               283, // 266 published rows, the rest added with their source
 	"notices.tsv":              17,
 	"pressure-temperature.tsv": 15,
+	"process-editions.tsv":     218, // one for each process; written by TestProcessEditions
 	"process-facts.tsv":        190,
 	"processes.tsv":            218,
 	"produce.tsv":              245,
@@ -49,6 +50,7 @@ func TestTablesAreWhole(t *testing.T) {
 func TestRowsNameTheirSource(t *testing.T) {
 	sources := map[string]string{
 		"acid-equivalents.tsv": "publication", "acid.tsv": "publication", "boiling-gel.tsv": "publication",
+		"publications.tsv": "title",
 		"food-density.tsv": "source", "food-ph.tsv": "publication", "limits.tsv": "publication",
 		"notices.tsv": "publication", "pressure-temperature.tsv": "publication",
 		"published-recipes.tsv": "publication", "schedules.tsv": "table",

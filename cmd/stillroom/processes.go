@@ -113,6 +113,10 @@ func writeProcess(w io.Writer, p *validate.Process) {
 	for _, s := range slices.Compact(sources) {
 		fmt.Fprintf(w, "Source: %s\n", s)
 	}
+	if p.Edition != "" {
+		fmt.Fprintf(w, "Its edition: %s\n", p.Edition)
+	}
+	fmt.Fprintf(w, "Edition of these tables: %s; the figures stand so since that of %s\n", validate.Edition, p.Since)
 }
 
 func writeJar(w io.Writer, j validate.JarProcess) {
