@@ -44,7 +44,6 @@ func Notices() []Notice { return notices() }
 // NoticesOn gives the notices that stand against a case.
 func NoticesOn(c Case) []Notice {
 	var ns []Notice
-	c.Said = plain(c.Said)
 	for _, n := range notices() {
 		if n.stands(c) {
 			ns = append(ns, n)
@@ -54,6 +53,7 @@ func NoticesOn(c Case) []Notice {
 }
 
 func (n *Notice) stands(c Case) bool {
+	c.Said = plain(c.Said)
 	switch {
 	case !slices.Contains(n.Foods, c.Food):
 	case len(n.Ways) == 0 && !c.Way.Canned():

@@ -25,18 +25,23 @@ yellow-fleshed. What it does not say is asked for, as a warning, and never assum
 func checkOverruled(r *content.Recipe, m *Match) []Finding {
 	var fs []Finding
 	for _, f := range foodsOf(r, m.Items) {
-		for _, n := range NoticesOn(Case{
-			Food:    f.name,
-			Said:    f.said,
-			Way:     m.Keeping.Way.V,
-			Kind:    r.Kind.V,
-			Process: m.Keeping.Process.V,
-			Items:   m.kinds(),
-		}) {
+		for _, n := range NoticesOn(m.caseOf(r, f)) {
 			fs = append(fs, n.finding(f.pos))
 		}
 	}
 	return fs
+}
+
+// caseOf gives a food of the recipe as notices are read against it.
+func (m *Match) caseOf(r *content.Recipe, f namedFood) Case {
+	return Case{
+		Food:    f.name,
+		Said:    f.said,
+		Way:     m.Keeping.Way.V,
+		Kind:    r.Kind.V,
+		Process: m.Keeping.Process.V,
+		Items:   m.kinds(),
+	}
 }
 
 func (n Notice) finding(pos content.Pos) Finding {
