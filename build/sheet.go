@@ -1,0 +1,109 @@
+package build
+
+import (
+	"bytes"
+	"fmt"
+	"time"
+
+	"stillroom/themes"
+)
+
+// A sheet is a page that is not made yet.
+type sheet struct {
+	path, kind string
+	file       string // of the content that it is made of; empty if it gathers many
+	page       func() (any, error)
+}
+
+// write makes the page and gives its bytes.
+func (s sheet) write(t *themes.Theme) ([]byte, error) {
+	page, err := s.page()
+	if err != nil {
+		return nil, fmt.Errorf("make a page of %s: %w", s.file, err)
+	}
+	var b bytes.Buffer
+	if err := t.Write(&b, s.kind, page); err != nil {
+		return nil, fmt.Errorf("write %s: %w", s.path, err)
+	}
+	return b.Bytes(), nil
+}
+
+// sheets gives every page that readers open, until yield has seen enough. It is
+// the one list of them: what is published is all of it, and a preview takes
+// what is looked at.
+func (e *edition) sheets(yield func(sheet) bool) {
+	_ = e.ownSheets(yield) && e.recipeSheets(yield) && e.episodeSheets(yield) && e.plainSheets(yield) && e.gatheredSheets(yield)
+}
+
+// ownSheets are the pages that every site has.
+func (e *edition) ownSheets(yield func(sheet) bool) bool {
+	return yield(sheet{path: pagePath(homeAddress), kind: "home", page: ready(e.homePage)}) &&
+		yield(sheet{path: pagePath(recipesAddress), kind: "recipes", page: ready(e.recipesPage)}) &&
+		yield(sheet{path: pagePath(searchAddress), kind: "search", page: ready(e.searchPage)}) &&
+		yield(sheet{path: "404.html", kind: "missing", page: ready(e.missingPage)})
+}
+
+func (e *edition) recipeSheets(yield func(sheet) bool) bool {
+	for _, r := range e.recipes {
+		s := sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File}
+		s.page = func() (any, error) { return e.recipePage(r) }
+		if !yield(s) {
+			return false
+		}
+	}
+	return true
+}
+
+func (e *edition) episodeSheets(yield func(sheet) bool) bool {
+	list := sheet{path: pagePath(showNotesAddress), kind: "show-notes", page: ready(e.showNotesPage)}
+	if len(e.episodes) > 0 && !yield(list) {
+		return false
+	}
+	for i, ep := range e.episodes {
+		s := sheet{path: pagePath(episodeAddress(ep)), kind: "episode", file: ep.File}
+		s.page = func() (any, error) { return e.episodePage(i) }
+		if !yield(s) {
+			return false
+		}
+	}
+	return true
+}
+
+func (e *edition) plainSheets(yield func(sheet) bool) bool {
+	for _, p := range e.pages {
+		s := sheet{path: pagePath(pageAddress(p)), kind: "page", file: p.File}
+		s.page = func() (any, error) { return e.plainPage(p) }
+		if !yield(s) {
+			return false
+		}
+	}
+	return true
+}
+
+// gatheredSheets are the pages of a produce, a month or a way of keeping.
+func (e *edition) gatheredSheets(yield func(sheet) bool) bool {
+	put := func(address string, page func() *GatheredPage) bool {
+		return yield(sheet{path: pagePath(address), kind: "gathered", page: ready(page)})
+	}
+	for _, h := range e.harvests {
+		if !put(h.address, func() *GatheredPage { return e.producePage(h) }) {
+			return false
+		}
+	}
+	for m := time.January; m <= time.December; m++ {
+		if !put(monthAddress(m), func() *GatheredPage { return e.monthPage(m) }) {
+			return false
+		}
+	}
+	for _, w := range wayNames {
+		if len(e.kept[w.way]) > 0 && !put(wayAddress(w.way), func() *GatheredPage { return e.wayPage(w) }) {
+			return false
+		}
+	}
+	return true
+}
+
+// ready is for pages that can always be made.
+func ready[P any](page func() P) func() (any, error) {
+	return func() (any, error) { return page(), nil }
+}
