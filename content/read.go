@@ -69,9 +69,9 @@ const settingsFile = "content/site.yaml"
 // settings makes the job of reading site.yaml, or reports that there is none.
 func (w *walk) settings(into *Settings) []job {
 	if _, err := fs.Stat(w.fsys, settingsFile); errors.Is(err, fs.ErrNotExist) {
-		*into, _ = ReadSettings(settingsFile, nil)
-		w.faults = append(w.faults, Fault{Pos: Pos{File: settingsFile}, Kind: MissingKey,
-			Message: "there is no such file, and the site has no name", Advice: "write name: and what the site is called into it"})
+		var faults []Fault
+		*into, faults = NoSettings()
+		w.faults = append(w.faults, faults...)
 		return nil
 	}
 	return []job{{settingsFile, func(data []byte) (faults []Fault) {

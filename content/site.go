@@ -16,8 +16,9 @@ type Site struct {
 
 // A File is a file that is used as it is.
 type File struct {
-	Path string // relative to the site's folder
-	Size int64
+	Path    string // relative to the site's folder
+	Size    int64
+	Changed int64 // when it was changed last, in nanoseconds since 1970: what tells two versions apart
 }
 
 // Settings are those of content/site.yaml.

@@ -37,14 +37,11 @@ func (w *walk) each(folder string, found func(file string) error) {
 // texts lists the Markdown files of a folder, in order of their paths.
 func (w *walk) texts(folder string) (list []string) {
 	w.each(folder, func(file string) error {
-		switch ext := path.Ext(file); {
-		case ext == ".md":
+		switch sortOfText(file, ARecipe) {
+		case ARecipe:
 			list = append(list, file)
-		case strings.EqualFold(ext, ".md"), strings.EqualFold(ext, ".markdown"):
-			w.faults = append(w.faults, Fault{
-				Pos: Pos{File: file}, Kind: BadFileName, Message: "only files whose names end in .md are read",
-				Advice: "name it " + strings.TrimSuffix(path.Base(file), ext) + ".md",
-			})
+		case Misnamed:
+			w.faults = append(w.faults, MisnamedFault(file))
 		}
 		return nil
 	})
@@ -64,7 +61,7 @@ func (w *walk) files(folder, prefix string, wanted func(name string) bool) map[s
 		if err != nil {
 			return fmt.Errorf("read %s: %w", file, err)
 		}
-		list[strings.TrimPrefix(file, prefix)] = File{Path: file, Size: info.Size()}
+		list[strings.TrimPrefix(file, prefix)] = File{Path: file, Size: info.Size(), Changed: info.ModTime().UnixNano()}
 		return nil
 	})
 	return list
