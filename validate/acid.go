@@ -40,7 +40,7 @@ func (m *Match) added() (Item, bool) {
 		return Item{}, false
 	}
 	in.Pos = m.Keeping.Acid.Pos
-	return Item{&in, ClassifyItem(in.Item, in.Note)}, true
+	return Item{Ingredient: &in, Class: ClassifyItem(in.Item, in.Note)}, true
 }
 
 // A supply is the acid that a recipe brings: of one kind, in tablespoons to a

@@ -191,7 +191,7 @@ func TestItemKinds(t *testing.T) {
 	kinds := []ItemKind{
 		ItemVinegar, ItemCitrusJuice, ItemCitricAcid, ItemAscorbicAcid, ItemAcidTablet, ItemAcidOther, ItemSalt,
 		ItemSaltSubst, ItemSugar, ItemSweetener, ItemPectin, ItemGelatin, ItemStarch, ItemModStarch, ItemPasta,
-		ItemGrain, ItemButter, ItemFat, ItemPicklingLime, ItemAlum, ItemCrisping, ItemPreservative, ItemCulture,
+		ItemGrain, ItemLeavening, ItemButter, ItemFat, ItemPicklingLime, ItemAlum, ItemCrisping, ItemPreservative, ItemCulture,
 		ItemWater, ItemStock, ItemAlcohol, ItemSpice, ItemHerb, ItemPeel, ItemPrepared,
 	}
 	used := map[ItemKind]bool{}

@@ -8,6 +8,7 @@ import (
 type Item struct {
 	*content.Ingredient
 	Class ItemClass
+	For   string // the heading of its group: "the brine"; empty for a plain list
 }
 
 // itemsOf classifies the ingredients of a recipe, in their order.
@@ -16,7 +17,7 @@ func itemsOf(r *content.Recipe) []Item {
 	for _, g := range r.Ingredients {
 		for i := range g.Items {
 			in := &g.Items[i]
-			items = append(items, Item{in, ClassifyItem(in.Item, in.Note)})
+			items = append(items, Item{in, ClassifyItem(in.Item, in.Note), g.For.V})
 		}
 	}
 	return items

@@ -23,6 +23,7 @@ const (
 	ItemGelatin      ItemKind = "gelatin"
 	ItemStarch       ItemKind = "starch"          // flour, corn starch, arrowroot, gums
 	ItemModStarch    ItemKind = "modified-starch" // cook-type modified starch, the one for pie fillings
+	ItemLeavening    ItemKind = "leavening"       // baking powder and soda
 	ItemPasta        ItemKind = "pasta"
 	ItemGrain        ItemKind = "grain" // rice, barley, oats, bread
 	ItemDairy        ItemKind = "dairy"
@@ -40,7 +41,7 @@ const (
 	ItemSpice        ItemKind = "spice"    // seed, powder, dried leaf, extract
 	ItemHerb         ItemKind = "herb"     // fresh
 	ItemPeel         ItemKind = "peel"     // of citrus
-	ItemPrepared     ItemKind = "prepared" // bought or made before: tomato paste, mustard, soya sauce
+	ItemPrepared     ItemKind = "prepared" // bought or made before: tomato paste, mustard; Variety: chocolate
 	ItemNut          ItemKind = "nut"
 	ItemGarlic       ItemKind = "garlic"
 	ItemFruit        ItemKind = "fruit"

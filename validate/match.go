@@ -6,10 +6,11 @@ import "stillroom/content"
 // but Keeping may be missing.
 type Match struct {
 	Keeping *content.Keeping
-	Process *Process   // the process that is cited, for the way's method and pack; nil if there is none
-	Why     Missing    // why Process is nil
-	Items   []Item     // the recipe's ingredients, in their order
-	Jars    []JarMatch // one for each entry of Keeping.Processing
+	Process *Process     // the process that is cited, for the way's method and pack; nil if there is none
+	Why     Missing      // why Process is nil
+	Items   []Item       // the recipe's ingredients, in their order
+	Jars    []JarMatch   // one for each entry of Keeping.Processing
+	Tested  []comparison // with the published recipes of Process; empty if none is known
 }
 
 // A JarMatch is an entry of processing beside the tested jar that it is judged by.
@@ -32,6 +33,7 @@ func match(k *content.Keeping, items []Item) *Match {
 		}
 		m.Jars = append(m.Jars, j)
 	}
+	m.Tested = m.compare()
 	return m
 }
 

@@ -6,7 +6,12 @@ import (
 )
 
 // orList joins words for a sentence: a, b or c.
-func orList[T ~string](words []T) string {
+func orList[T ~string](words []T) string { return joined(words, "or") }
+
+// andList joins words for a sentence: a, b and c.
+func andList[T ~string](words []T) string { return joined(words, "and") }
+
+func joined[T ~string](words []T, last string) string {
 	s := make([]string, len(words))
 	for i, w := range words {
 		s[i] = string(w)
@@ -14,5 +19,5 @@ func orList[T ~string](words []T) string {
 	if len(s) < 2 {
 		return strings.Join(s, "")
 	}
-	return fmt.Sprintf("%s or %s", strings.Join(s[:len(s)-1], ", "), s[len(s)-1])
+	return fmt.Sprintf("%s %s %s", strings.Join(s[:len(s)-1], ", "), last, s[len(s)-1])
 }
