@@ -75,13 +75,26 @@ func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
 		if rule.CheckKeeping == nil {
 			continue
 		}
-		for _, m := range matches {
-			fs = append(fs, rule.stamp(rule.CheckKeeping(r, m))...)
-		}
+		fs = append(fs, rule.stamp(eachWay(rule, r, matches))...)
 	}
 	refused := checkAccept(r, fs)
 	takeAsRead(fs, r.Accept)
 	return append(fs, refused...)
+}
+
+// eachWay runs a rule on every way of keeping. What it says of one line for
+// several ways is said once.
+func eachWay(rule *Rule, r *content.Recipe, matches []*Match) []Finding {
+	var fs []Finding
+	for _, m := range matches {
+		for _, f := range rule.CheckKeeping(r, m) {
+			same := func(g Finding) bool { return g.Pos == f.Pos && g.Message == f.Message }
+			if !slices.ContainsFunc(fs, same) {
+				fs = append(fs, f)
+			}
+		}
+	}
+	return fs
 }
 
 func checkEpisode(e *content.Episode, s *content.Site, rules []*Rule) []Finding {
