@@ -47,6 +47,7 @@ var Rules = []*Rule{
 	processUnknown,
 	recheckRule,
 	repeatedKey,
+	starch,
 	steamTooLong,
 	textRule,
 	timeMissing,
