@@ -25,6 +25,7 @@ var Rules = []*Rule{
 	freezerIncomplete,
 	frontMatter,
 	gaugeMissing,
+	grain,
 	headspace,
 	headspaceMissing,
 	jarMissing,
