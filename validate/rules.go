@@ -19,6 +19,7 @@ var Rules = []*Rule{
 	altitudeReach,
 	badValue,
 	checkedMissing,
+	dairy,
 	dryingIncomplete,
 	fermentIncomplete,
 	fileName,
