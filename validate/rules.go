@@ -21,6 +21,7 @@ var Rules = []*Rule{
 	checkedMissing,
 	dairy,
 	dryingIncomplete,
+	egg,
 	fermentIncomplete,
 	fileName,
 	freezerIncomplete,
