@@ -22,6 +22,7 @@ var Rules = []*Rule{
 	dairy,
 	dryingIncomplete,
 	egg,
+	fat,
 	fermentIncomplete,
 	fileName,
 	freezerIncomplete,
