@@ -19,6 +19,7 @@ var Rules = []*Rule{
 	altitudeReach,
 	badValue,
 	checkedMissing,
+	chocolate,
 	dairy,
 	dryingIncomplete,
 	egg,
