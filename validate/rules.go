@@ -29,6 +29,7 @@ var Rules = []*Rule{
 	freezerIncomplete,
 	frontMatter,
 	gaugeMissing,
+	gelatin,
 	grain,
 	headspace,
 	headspaceMissing,

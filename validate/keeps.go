@@ -1,0 +1,56 @@
+package validate
+
+import (
+	"fmt"
+	"math/big"
+	"strings"
+
+	"stillroom/content"
+)
+
+// keepUnits are the units in which limits on keeping are written.
+var keepUnits = map[string]content.Unit{
+	"hour": content.Hour, "day": content.Day, "week": content.Week, "month": content.Month, "year": content.Year,
+}
+
+// duration gives the upper end of a limit that is a time: 4 week max.
+func (l Limit) duration() content.Duration {
+	unit, _, _ := strings.Cut(l.Unit, " ")
+	return content.Duration{Quantity: content.Quantity{Low: l.High, High: l.High, Unit: keepUnits[unit]}}
+}
+
+// keepsOver reports whether a way of keeping promises more than a limit. A
+// month and four weeks are the same to a cook, a year and twelve months too.
+func keepsOver(k *content.Keeping, most Limit) bool {
+	if !k.Keeps.Set() || k.Keeps.V.High == nil {
+		return false
+	}
+	return days(k.Keeps.V.Quantity).Cmp(days(most.duration().Quantity)) > 0
+}
+
+// days gives the upper end of a time in days, a year being 365 of them and a
+// month a twelfth, so that 12 months are a year.
+func days(q content.Quantity) *big.Rat {
+	switch q.Unit {
+	case content.Month:
+		return new(big.Rat).Mul(q.High, big.NewRat(365, 12))
+	case content.Year:
+		return new(big.Rat).Mul(q.High, big.NewRat(365, 1))
+	}
+	c, ok := q.In(content.Day)
+	if !ok {
+		return new(big.Rat)
+	}
+	return c.High
+}
+
+// tooLong speaks of a keeping time over a limit.
+func tooLong(k *content.Keeping, most Limit, s Severity) Finding {
+	return Finding{
+		Pos:      k.Keeps.Pos,
+		Severity: s,
+		Message:  fmt.Sprintf("%s is over the published %s", k.Keeps.V.Text, most.duration()),
+		Advice:   most.Statement + ".",
+		Source:   most.Source,
+	}
+}
