@@ -18,6 +18,7 @@ var Rules = []*Rule{
 	altitudeMissing,
 	altitudeReach,
 	badValue,
+	breadInJar,
 	checkedMissing,
 	chocolate,
 	dairy,
