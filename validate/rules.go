@@ -22,6 +22,7 @@ var Rules = []*Rule{
 	checkedMissing,
 	chocolate,
 	dairy,
+	dryGoods,
 	dryingIncomplete,
 	egg,
 	fat,
