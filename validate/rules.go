@@ -42,6 +42,7 @@ var Rules = []*Rule{
 	lowAcid,
 	missingFile,
 	missingKey,
+	oilDays,
 	oilKeptWarm,
 	otherFood,
 	outOfPlace,
