@@ -50,6 +50,7 @@ var Rules = []*Rule{
 	packMissing,
 	packUntested,
 	phHigh,
+	picklingLime,
 	pictureBroken,
 	pressureShort,
 	processMethod,
