@@ -17,6 +17,7 @@ var Rules = []*Rule{
 	altitudeGap,
 	altitudeMissing,
 	altitudeReach,
+	alum,
 	badValue,
 	breadInJar,
 	checkedMissing,
