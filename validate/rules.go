@@ -29,6 +29,7 @@ var Rules = []*Rule{
 	fat,
 	fermentIncomplete,
 	fileName,
+	flakeSalt,
 	freezerIncomplete,
 	frontMatter,
 	gaugeMissing,
