@@ -60,6 +60,7 @@ var Rules = []*Rule{
 	processUnknown,
 	recheckRule,
 	repeatedKey,
+	saltSubstitute,
 	starch,
 	steamTooLong,
 	textRule,
