@@ -20,6 +20,7 @@ var Rules = []*Rule{
 	alum,
 	badValue,
 	breadInJar,
+	canningTablet,
 	checkedMissing,
 	chocolate,
 	dairy,
