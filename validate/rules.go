@@ -64,6 +64,7 @@ var Rules = []*Rule{
 	saltSubstitute,
 	starch,
 	steamTooLong,
+	sweetener,
 	textRule,
 	timeMissing,
 	timeShort,
