@@ -45,6 +45,7 @@ var Rules = []*Rule{
 	lowAcid,
 	missingFile,
 	missingKey,
+	notTestedWith,
 	oilDays,
 	oilKeptWarm,
 	otherFood,
