@@ -43,6 +43,7 @@ var Rules = []*Rule{
 	jarsNotSterilised,
 	juiceNotBottled,
 	lowAcid,
+	lowAcidOver,
 	missingFile,
 	missingKey,
 	notTestedWith,
