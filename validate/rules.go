@@ -46,6 +46,7 @@ var Rules = []*Rule{
 	lowAcidOver,
 	missingFile,
 	missingKey,
+	noMeasure,
 	notTestedWith,
 	oilDays,
 	oilKeptWarm,
