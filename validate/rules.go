@@ -74,6 +74,7 @@ var Rules = []*Rule{
 	unknownKey,
 	unknownRecipe,
 	vinegarWeak,
+	waterOver,
 	wrongType,
 }
 
