@@ -65,6 +65,7 @@ var Rules = []*Rule{
 	recheckRule,
 	repeatedKey,
 	saltSubstitute,
+	spicesOver,
 	starch,
 	steamTooLong,
 	sweetener,
