@@ -38,6 +38,7 @@ var Rules = []*Rule{
 	grain,
 	headspace,
 	headspaceMissing,
+	herbsOver,
 	jarMissing,
 	jarTooLarge,
 	jarsNotSterilised,
