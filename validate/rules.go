@@ -69,6 +69,7 @@ var Rules = []*Rule{
 	spicesOver,
 	starch,
 	steamTooLong,
+	sugarCut,
 	sweetener,
 	textRule,
 	timeMissing,
