@@ -45,6 +45,7 @@ var Rules = []*Rule{
 	juiceNotBottled,
 	lowAcid,
 	lowAcidOver,
+	lowSugarTime,
 	missingFile,
 	missingKey,
 	noMeasure,
