@@ -67,6 +67,7 @@ var Rules = []*Rule{
 	recheckRule,
 	repeatedKey,
 	saltSubstitute,
+	savouryJelly,
 	spicesOver,
 	starch,
 	steamTooLong,
