@@ -68,6 +68,7 @@ var Rules = []*Rule{
 	repeatedKey,
 	saltSubstitute,
 	savouryJelly,
+	soupBeans,
 	soupFoods,
 	spicesOver,
 	starch,
