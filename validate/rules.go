@@ -70,6 +70,7 @@ var Rules = []*Rule{
 	savouryJelly,
 	soupBeans,
 	soupFoods,
+	soupHalfFull,
 	spicesOver,
 	starch,
 	steamTooLong,
