@@ -282,7 +282,7 @@ func acidDrafts(p *Process, base draft) []draft {
 		if need.Origin == AcidInEachJar {
 			d.acid = fmt.Sprintf("%s per %s", doseLine(c.Doses[0]), c.Jar)
 		} else {
-			d.ingredients = []string{"1 lb " + d.produce}
+			d.ingredients = []string{"1 oz " + d.produce} // far under what the acid was tested with
 			for _, x := range c.Doses {
 				d.ingredients = append(d.ingredients, doseLine(x))
 			}
