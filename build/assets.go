@@ -25,6 +25,7 @@ type Assets struct {
 	urls     map[string]string // by the theme's name for the file: style.css
 	media    map[string]string // by path in the site's folder
 	files    []File
+	look     func(name string) (Image, bool) // finds a picture that is not among pictures; nil if all are
 }
 
 // An Image is a picture as it is published.
@@ -54,6 +55,9 @@ func NewAssets(c validate.Checked, t *themes.Theme) (*Assets, error) {
 // Picture finds a picture by its name relative to content/pictures.
 func (a *Assets) Picture(file string) (Image, bool) {
 	i, ok := a.pictures[file]
+	if !ok && a.look != nil {
+		return a.look(file)
+	}
 	return i, ok
 }
 
@@ -95,10 +99,11 @@ func (a *Assets) add(name string, data []byte) string {
 // million.
 func hashed(name string, data []byte) string {
 	sum := sha256.Sum256(data)
-	ext := path.Ext(name)
-	stem := slug(strings.TrimSuffix(path.Base(name), ext))
-	return "/assets/" + stem + "." + hex.EncodeToString(sum[:8]) + strings.ToLower(ext)
+	return "/assets/" + stem(name) + "." + hex.EncodeToString(sum[:8]) + strings.ToLower(path.Ext(name))
 }
+
+// stem is what of a file's name stands in its address.
+func stem(name string) string { return slug(strings.TrimSuffix(path.Base(name), path.Ext(name))) }
 
 // references are the url(NAME) of a style, NAME being a file of the theme.
 var references = regexp.MustCompile(`url\(\s*["']?([^"'()\s]+)["']?\s*\)`)

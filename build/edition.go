@@ -29,6 +29,11 @@ type edition struct {
 }
 
 func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
+	return newEditionOf(site, day, a, func(s content.Status, published content.Date) bool { return out(s, published, day) })
+}
+
+// newEditionOf makes an edition of what is to be shown.
+func newEditionOf(site *content.Site, day content.Date, a *Assets, shown func(content.Status, content.Date) bool) *edition {
 	e := &edition{
 		settings: &site.Settings, site: site, day: day, assets: a,
 		recipe: make(map[string]*content.Recipe),
@@ -38,18 +43,18 @@ func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
 		kinds:  make(map[content.Kind][]*content.Recipe),
 	}
 	for _, r := range site.Recipes {
-		if out(r.Status.V, r.Published.V, day) {
+		if shown(r.Status.V, r.Published.V) {
 			e.recipes = append(e.recipes, r)
 			e.recipe[r.Slug] = r
 		}
 	}
 	for _, ep := range site.Episodes {
-		if out(ep.Status.V, ep.Published.V, day) {
+		if shown(ep.Status.V, ep.Published.V) {
 			e.episodes = append(e.episodes, ep)
 		}
 	}
 	for _, p := range site.Pages {
-		if out(p.Status.V, p.Published.V, day) {
+		if shown(p.Status.V, p.Published.V) {
 			e.pages = append(e.pages, p)
 		}
 	}

@@ -16,23 +16,25 @@ type Held struct {
 
 // HeldBack lists what Site leaves out: what is scheduled, the soonest first,
 // and then the drafts.
-func HeldBack(c validate.Checked) []Held {
+func HeldBack(c validate.Checked) []Held { return heldBack(c.Site(), c.Day()) }
+
+func heldBack(site *content.Site, day content.Date) []Held {
 	var held []Held
 	hold := func(file string, status content.Status, published content.Date) {
 		switch {
 		case status == content.Draft:
 			held = append(held, Held{File: file})
-		case !out(status, published, c.Day()):
+		case !out(status, published, day):
 			held = append(held, Held{file, published})
 		}
 	}
-	for _, r := range c.Site().Recipes {
+	for _, r := range site.Recipes {
 		hold(r.File, r.Status.V, r.Published.V)
 	}
-	for _, ep := range c.Site().Episodes {
+	for _, ep := range site.Episodes {
 		hold(ep.File, ep.Status.V, ep.Published.V)
 	}
-	for _, p := range c.Site().Pages {
+	for _, p := range site.Pages {
 		hold(p.File, p.Status.V, p.Published.V)
 	}
 	slices.SortStableFunc(held, func(a, b Held) int {

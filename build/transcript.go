@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"html"
 	"io/fs"
-	"path"
 	"regexp"
 	"strconv"
 	"strings"
@@ -20,12 +19,12 @@ type Turn struct {
 }
 
 // transcript reads an episode's WebVTT or SubRip file as text for readers. It
-// is empty if the episode has none.
+// is empty if the episode has none, or names one that is not there.
 func (e *edition) transcript(ep *content.Episode) ([]Turn, error) {
-	if ep.Transcript.V == "" {
+	name := mediaPath(ep, ep.Transcript.V)
+	if _, ok := e.site.Media[name]; !ok {
 		return nil, nil
 	}
-	name := path.Join(path.Dir(ep.File), ep.Transcript.V)
 	text, err := fs.ReadFile(e.site.FS, name)
 	if err != nil {
 		return nil, fmt.Errorf("read the transcript of an episode: %w", err)
