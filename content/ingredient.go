@@ -93,7 +93,7 @@ func (l *line) finish() Ingredient {
 	in := l.in
 	in.Note = strings.Join(l.notes, ", ")
 	if in.Item == "" && in.Amount.Unit != "" && in.Amount.Unit.Dimension() == Count {
-		in.Item = in.Amount.unitName() // 6 cloves are the spice, not the unit
+		in.Item = in.Amount.UnitName() // 6 cloves are the spice, not the unit
 		in.Amount.Unit = ""
 		in.Amount.Text = trimSpace(strings.TrimRightFunc(in.Amount.Text, isLetterOrPoint))
 	}

@@ -28,11 +28,11 @@ func (q Quantity) String() string {
 	case Percent:
 		return s + "%"
 	}
-	return s + " " + q.unitName()
+	return s + " " + q.UnitName()
 }
 
-// unitName gives the unit in the singular or the plural.
-func (q Quantity) unitName() string {
+// UnitName gives the unit in the singular or the plural, as the amount has it.
+func (q Quantity) UnitName() string {
 	m := unitTable[q.Unit]
 	if m == nil || q.High.Sign() > 0 && q.High.Cmp(one) <= 0 {
 		return string(q.Unit)

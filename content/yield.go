@@ -126,7 +126,7 @@ func (y Yield) String() string {
 	s := y.Quantity.String()
 	if !y.Jar.IsZero() && y.Unit == "jar" {
 		number := Quantity{Low: y.Low, High: y.High}
-		s = number.String() + " " + y.Jar.String() + " " + y.unitName()
+		s = number.String() + " " + y.Jar.String() + " " + y.UnitName()
 	}
 	if y.About {
 		return "about " + s
