@@ -2,6 +2,7 @@ package validate
 
 import (
 	"math/big"
+	"slices"
 	"strings"
 	"sync"
 )
@@ -59,6 +60,11 @@ func (d *Density) fits(is meaning, words map[string]bool) int {
 			return 0
 		}
 	}
+	for w := range words {
+		if broken[w] && !slices.Contains(d.said, w) && !slices.Contains(d.base, w) {
+			return 0
+		}
+	}
 	said := 0
 	for _, w := range d.said {
 		switch {
@@ -79,6 +85,13 @@ func (d *Density) fits(is meaning, words map[string]bool) int {
 var states = map[string]bool{
 	"boiled": true, "cooked": true, "dried": true, "dry": true, "frozen": true, "mashed": true,
 	"pureed": true, "stewed": true, "powdered": true,
+}
+
+// broken are words for what has no longer the gaps of the whole food between
+// its pieces: no row that does not say them tells its weight.
+var broken = map[string]bool{
+	"boiled": true, "cider": true, "cooked": true, "crushed": true, "juice": true, "mashed": true, "pulp": true,
+	"puree": true, "pureed": true, "stewed": true,
 }
 
 // agree reports whether the weights of some rows are one amount for a cook:

@@ -31,6 +31,11 @@ func TestGramsPerCup(t *testing.T) {
 		{"strawberries, sliced", "166"},
 		{"pitted sour cherries", "155"},
 		{"blackberries", "144"},
+		{"crushed blackberries", ""}, // no gaps between them
+		{"crushed tomatoes", "242"},
+		{"apple cider", ""}, // no apple
+		{"apple juice", "248"},
+		{"red beet juice", ""},
 		{"damson plums, sliced", "165"},
 		{"apples, sliced and peeled", "110"},
 		{"dried apples", "86"},
