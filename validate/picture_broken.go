@@ -22,19 +22,26 @@ from the camera.`,
 }
 
 func checkPictureBroken(s *content.Site) []Finding {
+	faults := make(map[content.File]string) // so that each picture is read once
+	return brokenPictures(s, func(s *content.Site, f content.File) string {
+		fault, known := faults[f]
+		if !known {
+			fault = pictureFault(s, f)
+			faults[f] = fault
+		}
+		return fault
+	})
+}
+
+// brokenPictures reports the pictures in which there is a fault.
+func brokenPictures(s *content.Site, faultOf func(*content.Site, content.File) string) []Finding {
 	var fs []Finding
-	faults := make(map[string]string) // by file, so that each is read once
 	for _, f := range namedPictures(s) {
 		file, there := s.Pictures[f.V]
 		if !there {
 			continue
 		}
-		fault, known := faults[f.V]
-		if !known {
-			fault = pictureFault(s.FS, file.Path)
-			faults[f.V] = fault
-		}
-		if fault != "" {
+		if fault := faultOf(s, file); fault != "" {
 			fs = append(fs, Finding{Pos: f.Pos, Message: fault, Advice: "Put a sound picture in its place, under a name with the right ending."})
 		}
 	}
@@ -42,12 +49,12 @@ func checkPictureBroken(s *content.Site) []Finding {
 }
 
 // pictureFault says what is wrong with a picture; nothing if it is sound.
-func pictureFault(fsys fs.FS, file string) string {
-	data, err := fs.ReadFile(fsys, file)
+func pictureFault(s *content.Site, f content.File) string {
+	data, err := fs.ReadFile(s.FS, f.Path)
 	if err != nil {
 		return "the picture cannot be read: " + err.Error()
 	}
-	if _, err := content.ReadImage(file, data); err != nil {
+	if _, err := content.ReadImage(f.Path, data); err != nil {
 		return "the picture " + err.Error()
 	}
 	return ""

@@ -1,0 +1,137 @@
+package validate
+
+import (
+	"maps"
+	"path"
+	"slices"
+
+	"stillroom/content"
+)
+
+// A Desk judges one site over and over while it is written, and judges anew
+// only what a change touches. What was read anew is known by its new pointer.
+// The zero Desk is ready; it serves one goroutine at a time.
+type Desk struct {
+	alone  memo[any]               // what was found in a file by itself
+	beside memo[illustrated]       // in the files that it names
+	faults map[content.File]string // what is wrong with each picture; empty if it is sound
+
+	slugs    []string // of the recipes
+	pictures map[string]content.File
+	media    map[string]content.File
+	names    int // grows when there are other slugs
+	files    int // grows when there are other pictures or recordings
+}
+
+// An aired episode is judged beside the recipes that there are, and what lies
+// beside it.
+type aired struct {
+	episode           *content.Episode
+	names             int
+	audio, transcript content.File
+}
+
+// An illustrated file of content is judged beside the pictures that there are.
+type illustrated struct {
+	file  any
+	files int
+}
+
+// Check finds what the function Check finds.
+func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
+	d.begin(s)
+	var fs []Finding
+	for _, f := range faults {
+		fs = append(fs, faultFinding(f))
+	}
+	for _, r := range s.Recipes {
+		fs = append(fs, d.alone.of(r, func() []Finding { return checkRecipe(r, Rules) })...)
+		fs = append(fs, d.checkFiles(s, r, func(part *content.Site) { part.Recipes = []*content.Recipe{r} })...)
+	}
+	for _, e := range s.Episodes {
+		key := aired{e, d.names, s.Media[path.Join(path.Dir(e.File), e.Audio.File.V)], s.Media[path.Join(path.Dir(e.File), e.Transcript.V)]}
+		fs = append(fs, d.alone.of(key, func() []Finding { return checkEpisode(e, s, Rules) })...)
+		fs = append(fs, d.checkFiles(s, e, func(part *content.Site) { part.Episodes = []*content.Episode{e} })...)
+	}
+	for _, p := range s.Pages {
+		fs = append(fs, d.checkFiles(s, p, func(part *content.Site) { part.Pages = []*content.Page{p} })...)
+	}
+	fs = append(fs, d.checkFiles(s, s.Settings.Programme, func(part *content.Site) { part.Settings = s.Settings })...)
+	for _, rule := range Rules {
+		if rule.CheckSite != nil && rule != missingFile && rule != pictureBroken {
+			fs = append(fs, rule.stamp(rule.CheckSite(s))...)
+		}
+	}
+	sortFindings(fs)
+	return Report{Findings: fs, Counts: count(s, fs)}
+}
+
+// begin looks whether there is something else to judge files beside.
+func (d *Desk) begin(s *content.Site) {
+	d.alone.turn()
+	d.beside.turn()
+	slugs := make([]string, len(s.Recipes))
+	for i, r := range s.Recipes {
+		slugs[i] = r.Slug
+	}
+	if !slices.Equal(d.slugs, slugs) {
+		d.slugs = slugs
+		d.names++
+	}
+	if maps.Equal(d.pictures, s.Pictures) && maps.Equal(d.media, s.Media) {
+		return
+	}
+	d.pictures, d.media = s.Pictures, s.Media
+	d.files++
+	known := make(map[content.File]string)
+	for _, f := range s.Pictures {
+		if fault, ok := d.faults[f]; ok {
+			known[f] = fault
+		}
+	}
+	d.faults = known
+}
+
+// checkFiles runs those rules on the site that look at one file of content
+// after the other: on the part of it that holds just one.
+func (d *Desk) checkFiles(s *content.Site, file any, take func(part *content.Site)) []Finding {
+	return d.beside.of(illustrated{file, d.files}, func() []Finding {
+		part := &content.Site{FS: s.FS, Pictures: s.Pictures, Media: s.Media}
+		take(part)
+		return slices.Concat(
+			missingFile.stamp(checkMissingFile(part)),
+			pictureBroken.stamp(brokenPictures(part, d.fault)),
+		)
+	})
+}
+
+// fault says what is wrong with a picture. It is read once while it stays as it
+// is.
+func (d *Desk) fault(s *content.Site, f content.File) string {
+	fault, ok := d.faults[f]
+	if !ok {
+		fault = pictureFault(s, f)
+		d.faults[f] = fault
+	}
+	return fault
+}
+
+// A memo keeps findings from one check to the next, unless nobody asks for
+// them any more.
+type memo[K comparable] struct{ last, now map[K][]Finding }
+
+func (m *memo[K]) turn() {
+	m.last, m.now = m.now, make(map[K][]Finding, len(m.now))
+}
+
+func (m *memo[K]) of(key K, find func() []Finding) []Finding {
+	fs, ok := m.now[key]
+	if ok {
+		return fs
+	}
+	if fs, ok = m.last[key]; !ok {
+		fs = find()
+	}
+	m.now[key] = fs
+	return fs
+}
