@@ -1,0 +1,289 @@
+package amount
+
+import (
+	"math/big"
+	"regexp"
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"stillroom/content"
+)
+
+// A Mention is an amount that stands in a text, and grows with the batch.
+type Mention struct {
+	Start, End int // where its words stand, in bytes
+	Amount     Amount
+}
+
+// InSteps finds the amounts of the recipe's ingredients in the plain words of
+// its steps. An amount counts as an ingredient's if the ingredient is named
+// with it, and if it is the listed amount, or part of it: "2 cups of the
+// sugar", or several that add up. What goes into each jar never counts, nor
+// does a number that is no amount of anything listed.
+func InSteps(r *content.Recipe, steps []string) [][]Mention {
+	f := finder{r: r, found: make([][]Mention, len(steps))}
+	for _, g := range r.Ingredients {
+		for _, i := range g.Items {
+			if a, ok := Of(r, i); ok {
+				f.listed = append(f.listed, &listed{Ingredient: i, amount: a, words: nameWords(i.Item)})
+			}
+		}
+	}
+	for n, text := range steps {
+		f.step(n, text)
+	}
+	for _, l := range f.listed {
+		f.settle(l)
+	}
+	for _, ms := range f.found {
+		slices.SortFunc(ms, func(a, b Mention) int { return a.Start - b.Start })
+	}
+	return f.found
+}
+
+// InNote finds the amounts in an ingredient's note that say how much to get:
+// from about 2 1/2 lb.
+func InNote(i content.Ingredient) []Mention {
+	if perJar.MatchString(i.Note) {
+		return nil
+	}
+	var ms []Mention
+	for _, at := range numbers(i.Note) {
+		in, ok := readAmount(i.Note[at:])
+		d := in.Amount.Unit.Dimension()
+		if !ok || d != content.VolumeDim && d != content.WeightDim || !gets.MatchString(i.Note[:at]) {
+			continue
+		}
+		a := Amount{Ways: []content.Quantity{in.Amount}, Pours: pours(in.Item, "")}
+		ms = append(ms, Mention{at, at + len(in.Amount.Text), a})
+	}
+	return ms
+}
+
+var (
+	// perJar marks a sentence that speaks of one jar among several.
+	perJar = regexp.MustCompile(`(?i)\b(each|every|per|apiece)\b`)
+	// gets leads to an amount in a note that grows with the batch.
+	gets = regexp.MustCompile(`(?i)(^|\b(from|about|in|or) )$`)
+	// sentenceEnd parts sentences; a point within a number does not.
+	sentenceEnd = regexp.MustCompile(`[.!?:;]["')]*(\s+|$)`)
+	// partitive begins what is part of something named before: of the sugar.
+	partitive = regexp.MustCompile(`(?i)^\s*of the\b`)
+	wordly    = regexp.MustCompile(`\pL+`)
+)
+
+// A listed ingredient, and where its amounts may stand.
+type listed struct {
+	content.Ingredient
+	amount     Amount
+	words      []string
+	candidates []candidate
+}
+
+// A candidate is an amount beside the name of a listed ingredient.
+type candidate struct {
+	step, start, end int
+	amount           content.Quantity
+	part             bool // "of the sugar"
+}
+
+type finder struct {
+	r      *content.Recipe
+	listed []*listed
+	found  [][]Mention
+}
+
+// step looks for candidates in a step, sentence by sentence.
+func (f *finder) step(n int, text string) {
+	begin := 0
+	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
+		sentence := text[begin:end[0]]
+		if !perJar.MatchString(sentence) {
+			for _, at := range numbers(sentence) {
+				f.candidate(n, begin+at, sentence[at:], text)
+			}
+		}
+		begin = end[1]
+	}
+}
+
+// candidate takes the amount that begins a text, if it is that of a listed
+// ingredient.
+func (f *finder) candidate(step, start int, text, whole string) {
+	in, ok := readAmount(text)
+	if !ok {
+		return
+	}
+	rest := text[len(in.Amount.Text):]
+	c := candidate{step, start, start + len(in.Amount.Text), in.Amount, partitive.MatchString(rest)}
+	if l := f.named(phraseWords(rest), in.Amount, whole); l != nil {
+		l.candidates = append(l.candidates, c)
+	}
+}
+
+// named finds the one ingredient that some words name, or, where no words
+// follow the amount, the one of the step that has just that amount.
+func (f *finder) named(words []string, q content.Quantity, step string) *listed {
+	var fits []*listed
+	for _, l := range f.listed {
+		last := l.words[len(l.words)-1]
+		switch {
+		case len(words) == 0:
+			if q.Unit != "" && q.Unit.Dimension() != content.Count && l.is(q) && slices.Contains(nameWords(step), last) {
+				fits = append(fits, l)
+			}
+		case words[len(words)-1] == last && within(words, l.words):
+			fits = append(fits, l)
+		}
+	}
+	if len(fits) > 1 {
+		fits = slices.DeleteFunc(fits, func(l *listed) bool { return !l.is(q) })
+	}
+	if len(fits) != 1 {
+		return nil
+	}
+	return fits[0]
+}
+
+// settle takes the candidates of an ingredient that are its amount, or parts
+// of it.
+func (f *finder) settle(l *listed) {
+	sum := make(map[content.Dimension]*big.Rat)
+	for _, c := range l.candidates {
+		if n, ok := base(c.amount); ok {
+			d := c.amount.Unit.Dimension()
+			if sum[d] == nil {
+				sum[d] = new(big.Rat)
+			}
+			sum[d].Add(sum[d], n)
+		}
+	}
+	for _, c := range l.candidates {
+		whole, ok := l.in(c.amount.Unit.Dimension())
+		total := sum[c.amount.Unit.Dimension()]
+		if l.is(c.amount) || ok && total != nil && total.Cmp(whole) == 0 || ok && c.part && total.Cmp(whole) < 0 {
+			f.found[c.step] = append(f.found[c.step], Mention{c.start, c.end, Part(f.r, l.Ingredient, c.amount)})
+		}
+	}
+}
+
+// is reports whether an amount is the listed one.
+func (l *listed) is(q content.Quantity) bool {
+	return slices.ContainsFunc(l.amount.Ways, func(w content.Quantity) bool {
+		c, ok := q.In(w.Unit)
+		return ok && c.Low.Cmp(w.Low) == 0 && c.High.Cmp(w.High) == 0
+	})
+}
+
+// in gives the listed amount in the base unit of a dimension.
+func (l *listed) in(d content.Dimension) (*big.Rat, bool) {
+	for _, w := range l.amount.Ways {
+		if w.Unit.Dimension() == d {
+			return base(w)
+		}
+	}
+	return nil, false
+}
+
+// base gives a volume or a weight as a number to reckon with.
+func base(q content.Quantity) (*big.Rat, bool) {
+	unit := content.Gram
+	if q.Unit.Dimension() == content.VolumeDim {
+		unit = content.Millilitre
+	}
+	c, ok := q.In(unit)
+	return c.Low, ok && !q.IsRange()
+}
+
+// numbers gives the places where a number begins.
+func numbers(s string) []int {
+	var all []int
+	before := ' '
+	for at, r := range s {
+		if isNumber(r) && !isNumber(before) && !strings.ContainsRune(".,/-–⁄°", before) && !isLetter(before) {
+			all = append(all, at)
+		}
+		if r != ' ' || !isNumber(before) { // 1 1/2 is one number
+			before = r
+		}
+	}
+	return all
+}
+
+func isNumber(r rune) bool {
+	return '0' <= r && r <= '9' || strings.ContainsRune("½¼¾⅓⅔⅛⅜⅝⅞", r)
+}
+
+func isLetter(r rune) bool { return 'a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || r >= utf8.RuneSelf }
+
+// readAmount reads the amount that begins a text, with what follows it.
+func readAmount(text string) (content.Ingredient, bool) {
+	if end := strings.IndexAny(text, ",;:()"); end > 0 {
+		text = text[:end]
+	}
+	in := content.ParseIngredient(text)
+	ok := !in.Amount.IsZero() && in.Unread == "" && in.Each.IsZero() && measured(in.Amount.Unit) &&
+		in.Amount.Unit.Dimension() != content.LengthDim && in.Amount.Text != "" && strings.HasPrefix(text, in.Amount.Text)
+	return in, ok
+}
+
+// phraseWords gives the words behind an amount up to where the text turns to
+// something else, in the singular and without articles.
+func phraseWords(s string) []string {
+	if end := strings.IndexAny(s, ",;:().!?"); end >= 0 {
+		s = s[:end]
+	}
+	var words []string
+	for _, w := range nameWords(s) {
+		if turns[w] {
+			break
+		}
+		if !fillers[w] {
+			words = append(words, w)
+		}
+	}
+	return words
+}
+
+// nameWords gives the words of a name, in the singular. They are never none.
+func nameWords(s string) []string {
+	words := wordly.FindAllString(strings.ToLower(s), -1)
+	for i := range words {
+		words[i] = singular(words[i])
+	}
+	if len(words) == 0 {
+		return []string{""}
+	}
+	return words
+}
+
+var turns = wordSet("and as at before for from if in into on onto or over so than that then to until when while with")
+
+var fillers = wordSet("a an the of more hot cold warm this your")
+
+func wordSet(s string) map[string]bool {
+	set := map[string]bool{"": true}
+	for w := range strings.FieldsSeq(s) {
+		set[w] = true
+	}
+	return set
+}
+
+// singular is rough; it only has to bring both forms of a name together.
+func singular(w string) string {
+	for _, end := range [...][2]string{{"ies", "y"}, {"oes", "o"}, {"ches", "ch"}, {"shes", "sh"}, {"xes", "x"}} {
+		if stem, ok := strings.CutSuffix(w, end[0]); ok {
+			return stem + end[1]
+		}
+	}
+	if strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && len(w) > 3 {
+		return w[:len(w)-1]
+	}
+	return w
+}
+
+// within reports whether every word is one of a name's.
+func within(words, name []string) bool {
+	return !slices.ContainsFunc(words, func(w string) bool { return !slices.Contains(name, w) })
+}
