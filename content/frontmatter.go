@@ -20,6 +20,7 @@ type matter struct {
 	first    int        // the number of its first line, after the ---
 	root     *yaml.Node // nil if it could not be read
 	complete bool       // false if it ends before its time: what is missing may stand below
+	closing  int        // the number of the line with the --- that ends it
 	body     int        // the offset at which the Markdown begins
 }
 
@@ -46,9 +47,9 @@ func (s *source) cut() matter {
 		return m
 	}
 	m.body = len(s.data) - len(rest)
-	closing := m.first + bytes.Count(block, []byte("\n"))
+	m.closing = m.first + bytes.Count(block, []byte("\n"))
 	s.indented(opening, "the --- that opens the front matter is indented")
-	m.complete = !s.indented(closing, "the front matter ends at this ---, although it is indented")
+	m.complete = !s.indented(m.closing, "the front matter ends at this ---, although it is indented")
 	m.root = s.yaml(block, m)
 	return m
 }
