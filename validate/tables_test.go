@@ -17,9 +17,10 @@ var tableRows = map[string]int{
 	"evidence.tsv":             442,
 	"food-density.tsv":         236,
 	"food-ph.tsv":              345,
+	"foreign-measures.tsv":     5,
 	"items.tsv":                55,
 	"jars.tsv":                 7,
-	"limits.tsv":               285, // 266 published rows, the rest added with their source
+	"limits.tsv":               286, // 266 published rows, the rest added with their source
 	"notices.tsv":              17,
 	"pressure-temperature.tsv": 15,
 	"process-editions.tsv":     218, // one for each process; written by TestProcessEditions
@@ -53,7 +54,7 @@ func TestRowsNameTheirSource(t *testing.T) {
 	sources := map[string]string{
 		"acid-equivalents.tsv": "publication", "acid.tsv": "publication", "boiling-gel.tsv": "publication",
 		"changes.tsv": "publication", "publications.tsv": "title",
-		"compositions.tsv": "publication",
+		"compositions.tsv": "publication", "foreign-measures.tsv": "publication",
 		"food-density.tsv": "source", "food-ph.tsv": "publication", "limits.tsv": "publication",
 		"notices.tsv": "publication", "pressure-temperature.tsv": "publication",
 		"published-recipes.tsv": "publication", "schedules.tsv": "table",
