@@ -23,6 +23,7 @@ var Rules = []*Rule{
 	canningTablet,
 	checkedMissing,
 	chocolate,
+	cupsAndGrams,
 	dairy,
 	dryGoods,
 	dryingIncomplete,
