@@ -32,6 +32,7 @@ var Rules = []*Rule{
 	fermentIncomplete,
 	fileName,
 	flakeSalt,
+	foreignMeasure,
 	freezerIncomplete,
 	frontMatter,
 	gaugeMissing,
