@@ -86,6 +86,7 @@ var Rules = []*Rule{
 	vinegarWeak,
 	waterOver,
 	wrongType,
+	yieldInJars,
 }
 
 // FindRule gives the rule of that ID, or nil.
