@@ -81,6 +81,7 @@ var Rules = []*Rule{
 	textRule,
 	timeMissing,
 	timeShort,
+	totalTime,
 	unknownKey,
 	unknownRecipe,
 	vinegarWeak,
