@@ -45,6 +45,7 @@ var Rules = []*Rule{
 	jarTooLarge,
 	jarsNotSterilised,
 	juiceNotBottled,
+	keepsLong,
 	lowAcid,
 	lowAcidOver,
 	lowSugarTime,
