@@ -83,6 +83,7 @@ var Rules = []*Rule{
 	timeMissing,
 	timeShort,
 	totalTime,
+	uncookedJam,
 	unknownKey,
 	unknownRecipe,
 	vinegarWeak,
