@@ -71,6 +71,7 @@ var Rules = []*Rule{
 	repeatedKey,
 	saltSubstitute,
 	savouryJelly,
+	shelfUnprocessed,
 	soupBeans,
 	soupFoods,
 	soupHalfFull,
