@@ -69,6 +69,7 @@ var Rules = []*Rule{
 	processUnknown,
 	recheckRule,
 	repeatedKey,
+	saltDiffers,
 	saltShort,
 	saltSubstitute,
 	savouryJelly,
