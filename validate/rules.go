@@ -30,6 +30,7 @@ var Rules = []*Rule{
 	egg,
 	fat,
 	fermentIncomplete,
+	fermentTemperature,
 	fileName,
 	flakeSalt,
 	foreignMeasure,
