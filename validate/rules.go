@@ -31,6 +31,7 @@ var Rules = []*Rule{
 	fat,
 	fermentIncomplete,
 	fermentTemperature,
+	fermentUnfinished,
 	fileName,
 	flakeSalt,
 	foreignMeasure,
