@@ -35,6 +35,7 @@ var Rules = []*Rule{
 	fileName,
 	flakeSalt,
 	foreignMeasure,
+	freezerHeadspace,
 	freezerIncomplete,
 	frontMatter,
 	gaugeMissing,
