@@ -35,6 +35,7 @@ var Rules = []*Rule{
 	fileName,
 	flakeSalt,
 	foreignMeasure,
+	freezerContainer,
 	freezerHeadspace,
 	freezerIncomplete,
 	frontMatter,
