@@ -19,6 +19,7 @@ var Rules = []*Rule{
 	altitudeReach,
 	alum,
 	badValue,
+	blanchingRule,
 	breadInJar,
 	canningTablet,
 	checkedMissing,
