@@ -39,6 +39,7 @@ var Rules = []*Rule{
 	freezerContainer,
 	freezerHeadspace,
 	freezerIncomplete,
+	freezerKeeps,
 	frontMatter,
 	gaugeMissing,
 	gelatin,
