@@ -28,6 +28,7 @@ var Rules = []*Rule{
 	dairy,
 	dryGoods,
 	dryingIncomplete,
+	dryingTemperature,
 	egg,
 	fat,
 	fermentIncomplete,
