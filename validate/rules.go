@@ -51,6 +51,7 @@ var Rules = []*Rule{
 	jarMissing,
 	jarTooLarge,
 	jarsNotSterilised,
+	jerkyHeat,
 	juiceNotBottled,
 	keepsLong,
 	lowAcid,
