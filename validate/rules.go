@@ -42,6 +42,7 @@ var Rules = []*Rule{
 	freezerIncomplete,
 	freezerKeeps,
 	frontMatter,
+	gameJerky,
 	gaugeMissing,
 	gelatin,
 	grain,
