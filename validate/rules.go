@@ -28,6 +28,7 @@ var Rules = []*Rule{
 	dairy,
 	dryGoods,
 	dryingIncomplete,
+	dryingSteps,
 	dryingTemperature,
 	egg,
 	fat,
