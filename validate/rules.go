@@ -65,6 +65,7 @@ var Rules = []*Rule{
 	notTestedWith,
 	oilDays,
 	oilKeptWarm,
+	onePot,
 	otherFood,
 	outOfPlace,
 	overruled,
