@@ -74,6 +74,7 @@ var Rules = []*Rule{
 	phHigh,
 	picklingLime,
 	pictureBroken,
+	pictureText,
 	pressureShort,
 	processMethod,
 	processMissing,

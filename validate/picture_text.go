@@ -1,0 +1,87 @@
+package validate
+
+import (
+	"path"
+	"strings"
+
+	"stillroom/content"
+)
+
+// pictureText reports a picture whose text is its file name, or that shows a
+// table of times.
+var pictureText = &Rule{
+	ID:       "picture-text",
+	Severity: Warning,
+	Summary:  "a picture whose text is its file name, or that shows a table of times",
+	Doc: `Whoever cannot see a picture hears its text. "IMG_2041.jpg" tells them nothing: say in
+a sentence what is to be seen.
+
+A table of processing times as a picture is an error: it cannot be read aloud, nobody
+can search it, and it stays as it is when the figures change. The page has the table
+already.`,
+	Source: Source{
+		Title:   "Techniques for text alternatives, W3C",
+		Address: "https://www.w3.org/TR/2012/WD-html-alt-techniques-20120329",
+	},
+	CheckSite: func(s *content.Site) []Finding {
+		var fs []Finding
+		for _, r := range s.Recipes {
+			fs = append(fs, altOf(r.Picture)...)
+			for i := range r.Pictures {
+				fs = append(fs, altOf(&r.Pictures[i])...)
+			}
+		}
+		for _, p := range s.Pages {
+			fs = append(fs, altOf(p.Picture)...)
+		}
+		return fs
+	},
+}
+
+// timeTables are words of a picture that shows figures which belong in text.
+var timeTables = []string{
+	"processing times", "processing time table", "table of times", "chart of times", "time chart", "times chart",
+	"canning chart", "canning table", "altitude chart", "altitude table", "table of processing", "chart of processing",
+}
+
+func altOf(p *content.Picture) []Finding {
+	if p == nil || !p.Alt.Set() {
+		return nil
+	}
+	alt := strings.ToLower(strings.TrimSpace(p.Alt.V))
+	switch {
+	case alt == "":
+		return nil
+	case isFileName(alt, p.File.V):
+		return []Finding{{
+			Pos:     p.Alt.Pos,
+			Message: "the text of the picture is a file name",
+			Advice:  "Say in a sentence what is to be seen.",
+			Notes:   []Note{{Pos: p.File.Pos, Message: "the file"}},
+		}}
+	case saysAny(alt, timeTables):
+		return []Finding{{
+			Pos:      p.Alt.Pos,
+			Severity: Error,
+			Message:  "a table of times as a picture",
+			Advice:   "Leave the picture out: the page has the table as text.",
+		}}
+	}
+	return nil
+}
+
+// isFileName reports whether a text is the name of a file, with its ending or
+// without.
+func isFileName(alt, file string) bool {
+	base := strings.ToLower(path.Base(file))
+	stem := strings.TrimSuffix(base, path.Ext(base))
+	spaced := strings.NewReplacer("-", " ", "_", " ").Replace
+	if alt == base || alt == stem || spaced(alt) == spaced(stem) {
+		return true
+	}
+	switch path.Ext(alt) {
+	case ".jpg", ".jpeg", ".png", ".webp", ".svg", ".gif", ".heic":
+		return !strings.Contains(alt, " ")
+	}
+	return false
+}
