@@ -56,6 +56,7 @@ var Rules = []*Rule{
 	jerkyHeat,
 	juiceNotBottled,
 	keepsLong,
+	letterWeak,
 	lowAcid,
 	lowAcidOver,
 	lowSugarTime,
