@@ -42,6 +42,7 @@ var Rules = []*Rule{
 	freezerHeadspace,
 	freezerIncomplete,
 	freezerKeeps,
+	fromMemory,
 	frontMatter,
 	gameJerky,
 	gaugeMissing,
