@@ -27,7 +27,7 @@ spoon is weighed by a table: 18 g to a tablespoon of canning salt.`,
 		if k.Way.V != content.Fermenting || !k.Salt.Set() || reckoned == nil {
 			return nil
 		}
-		if !differ(k.Salt.V.Low, reckoned) || !differ(k.Salt.V.High, reckoned) || within(k.Salt.V, reckoned) {
+		if !differ(k.Salt.V.Low, reckoned) || !differ(k.Salt.V.High, reckoned) || holdsShare(k.Salt.V, reckoned) {
 			return nil
 		}
 		return []Finding{{
@@ -39,4 +39,4 @@ spoon is weighed by a table: 18 g to a tablespoon of canning salt.`,
 	},
 }
 
-func within(s content.Share, x *big.Rat) bool { return s.Low.Cmp(x) <= 0 && x.Cmp(s.High) <= 0 }
+func holdsShare(s content.Share, x *big.Rat) bool { return s.Low.Cmp(x) <= 0 && x.Cmp(s.High) <= 0 }
