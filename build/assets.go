@@ -1,18 +1,13 @@
 package build
 
 import (
-	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
-	"fmt"
-	"io"
-	"io/fs"
 	"path"
 	"regexp"
 	"slices"
 	"strings"
 
-	"stillroom/content"
 	"stillroom/themes"
 	"stillroom/validate"
 )
@@ -28,23 +23,18 @@ type Assets struct {
 	look     func(name string) (Image, bool) // finds a picture that is not among pictures; nil if all are
 }
 
-// An Image is a picture as it is published.
-type Image struct {
-	Src           string // address, from the root: /assets/damson-jam.HASH.jpg
-	Width, Height int    // in pixels, as it is to be shown upright
-}
-
 // NewAssets makes the assets of what readers get to see: the theme's files,
 // the pictures that something published shows, and the recordings of published
 // episodes. What belongs to a draft is held back with it.
-func NewAssets(c validate.Checked, t *themes.Theme) (*Assets, error) {
+//
+// A picture that cannot be printed is a [PictureError]; there may be several of
+// them, joined.
+func NewAssets(c validate.Checked, t *themes.Theme, d *Darkroom) (*Assets, error) {
 	a := &Assets{pictures: make(map[string]Image), urls: make(map[string]string), media: make(map[string]string)}
 	a.addTheme(t.Files)
 	e := newEdition(c.Site(), c.Day(), a)
-	for _, name := range shown(e) {
-		if err := a.addPicture(c.Site(), name); err != nil {
-			return nil, err
-		}
+	if err := a.addPictures(c.Site(), shown(e), d); err != nil {
+		return nil, err
 	}
 	for _, ep := range slices.Backward(e.episodes) { // the first that names a recording keeps it
 		a.addMedia(c.Site(), ep)
@@ -99,8 +89,11 @@ func (a *Assets) add(name string, data []byte) string {
 // million.
 func hashed(name string, data []byte) string {
 	sum := sha256.Sum256(data)
-	return "/assets/" + stem(name) + "." + hex.EncodeToString(sum[:8]) + strings.ToLower(path.Ext(name))
+	return addressed(name, strings.ToLower(path.Ext(name)), hex.EncodeToString(sum[:]))
 }
+
+// addressed is the address of bytes of which the hash is known.
+func addressed(name, ext, sum string) string { return "/assets/" + stem(name) + "." + sum[:16] + ext }
 
 // stem is what of a file's name stands in its address.
 func stem(name string) string { return slug(strings.TrimSuffix(path.Base(name), path.Ext(name))) }
@@ -117,34 +110,4 @@ func (a *Assets) pointed(css []byte) []byte {
 		}
 		return m
 	})
-}
-
-// addPicture reads a picture once, for its size and its hash. It is read again
-// when it is written, so that a site's pictures are never all in memory.
-func (a *Assets) addPicture(site *content.Site, name string) error {
-	file := site.Pictures[name].Path
-	img, data, err := readPicture(site.FS, file)
-	if err != nil {
-		return err
-	}
-	src := hashed(name, data)
-	a.pictures[name] = Image{Src: src, Width: img.Width, Height: img.Height}
-	a.files = append(a.files, File{Path: src[1:], Open: func() (io.ReadCloser, error) {
-		_, data, err := readPicture(site.FS, file)
-		return io.NopCloser(bytes.NewReader(data)), err
-	}})
-	return nil
-}
-
-// readPicture gives the bytes of a picture as they are published.
-func readPicture(fsys fs.FS, file string) (content.Image, []byte, error) {
-	data, err := fs.ReadFile(fsys, file)
-	if err != nil {
-		return content.Image{}, nil, fmt.Errorf("read a picture: %w", err)
-	}
-	img, err := content.ReadImage(file, data)
-	if err != nil {
-		return content.Image{}, nil, fmt.Errorf("the picture %w", err)
-	}
-	return img, content.Bare(img.Format, data), nil
 }

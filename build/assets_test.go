@@ -79,7 +79,7 @@ func TestAssets(t *testing.T) {
 		{Name: "a.css", Data: []byte(`@font-face{src:url("old.woff2"),url( old.woff2 ),url(data:x)}`)},
 		{Name: "old.woff2", Data: []byte("a font")},
 	}}
-	a, err := NewAssets(c, theme)
+	a, err := NewAssets(c, theme, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -122,7 +122,7 @@ func TestAssetsAreNamedByTheirBytes(t *testing.T) {
 		"content/recipes/jam.md": recipeText("Jam", "published: 2026-08-01\n"+
 			"picture: {file: p.jpg, alt: Jam}\npictures: [{file: copy.jpg, alt: Again}]\n---\n1. Stew.\n"),
 	})
-	a, err := NewAssets(c, theme)
+	a, err := NewAssets(c, theme, nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -175,7 +175,7 @@ func TestMedia(t *testing.T) {
 		"content/episodes/later/one a.mp3": "sound to come",
 		"content/episodes/later/one.vtt":   "WEBVTT\n",
 	})
-	a, err := NewAssets(c, &themes.Theme{})
+	a, err := NewAssets(c, &themes.Theme{}, nil)
 	if err != nil {
 		t.Fatal(err)
 	}

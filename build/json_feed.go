@@ -64,8 +64,8 @@ func (e *edition) jsonItem(r *content.Recipe) jsonItem {
 		Modified:  moment(changedOn(r)),
 		Tags:      feedTags(r),
 	}
-	if images := e.images(r); len(images) > 0 {
-		item.Image = images[0]
+	if p := e.picture(r.Picture); p != nil {
+		item.Image = e.absolute(p.Src)
 	}
 	return item
 }

@@ -3,7 +3,6 @@ package build
 import (
 	"bytes"
 	"html"
-	"strconv"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
@@ -77,8 +76,7 @@ func (m *markdown) image(w util.BufWriter, source []byte, n ast.Node, entering b
 		_, err := w.WriteString(html.EscapeString(alt))
 		return ast.WalkSkipChildren, err
 	}
-	_, err := w.WriteString(`<img src="` + html.EscapeString(p.Src) + `" alt="` + html.EscapeString(p.Alt) +
-		`" width="` + strconv.Itoa(p.Width) + `" height="` + strconv.Itoa(p.Height) + `" loading="lazy" decoding="async">`)
+	_, err := w.WriteString(prosePicture(p))
 	return ast.WalkSkipChildren, err
 }
 

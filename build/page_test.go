@@ -79,6 +79,9 @@ func pagesOf(t *testing.T, ar *txtar.Archive) map[string][]byte {
 	return made
 }
 
+// darkroom keeps the prints of the example from one test to the next.
+var darkroom = &Darkroom{Cache: new(memory)}
+
 // example is the starter site as it was checked for a day.
 var example = sync.OnceValues(func() (c validate.Checked, err error) {
 	site, faults, err := content.Read(content.Starter, nil)
@@ -111,7 +114,7 @@ var site = sync.OnceValues(func() ([]File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return Site(c, th)
+	return Site(c, th, darkroom)
 })
 
 func published(t testing.TB) []File {
@@ -125,7 +128,7 @@ func published(t testing.TB) []File {
 
 func TestTwoBuildsAreOne(t *testing.T) {
 	one := published(t)
-	two, err := Site(exampleChecked(t), theme(t))
+	two, err := Site(exampleChecked(t), theme(t), darkroom)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -141,7 +144,7 @@ func TestTwoBuildsAreOne(t *testing.T) {
 
 func BenchmarkRecipePage(b *testing.B) {
 	c, th := exampleChecked(b), theme(b)
-	a, err := NewAssets(c, th)
+	a, err := NewAssets(c, th, darkroom)
 	if err != nil {
 		b.Fatal(err)
 	}

@@ -11,6 +11,8 @@ import (
 // proof to the next: a picture is read and hashed when a page first shows it,
 // and again only when it was changed. The zero Plates are ready.
 type Plates struct {
+	Darkroom *Darkroom // makes what is shown of the pictures; nil is the zero Darkroom
+
 	mu       sync.Mutex
 	theme    *themes.Theme
 	of       *Assets // the theme's files
@@ -34,16 +36,17 @@ func (p *Plates) assets(site *content.Site, t *themes.Theme) *Assets {
 		p.of.addTheme(t.Files)
 		p.know(p.of.files)
 	}
+	orders := sync.OnceValue(func() map[string]order { return orders(site) })
 	return &Assets{
 		urls:  p.of.urls,
 		media: make(map[string]string),
-		look:  func(name string) (Image, bool) { return p.look(site, name) },
+		look:  func(name string) (Image, bool) { return p.look(site, name, orders()[name]) },
 	}
 }
 
 // look finds a picture. One that is broken is not shown; the rules tell its
 // author so.
-func (p *Plates) look(site *content.Site, name string) (Image, bool) {
+func (p *Plates) look(site *content.Site, name string, o order) (Image, bool) {
 	file, ok := site.Pictures[name]
 	if !ok {
 		return Image{}, false
@@ -53,7 +56,7 @@ func (p *Plates) look(site *content.Site, name string) (Image, bool) {
 	pl, ok := p.pictures[file]
 	if !ok {
 		a := &Assets{pictures: make(map[string]Image)}
-		err := a.addPicture(site, name)
+		err := a.addPictures(site, []job{{name, file.Path, o | forPages}}, p.Darkroom)
 		pl = plate{a.pictures[name], err == nil}
 		p.know(a.files)
 		if p.pictures == nil {

@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"encoding/json"
 	"flag"
+	"fmt"
+	"image"
 	"os"
 	"path/filepath"
 	"strings"
@@ -105,13 +107,24 @@ func editionOf(t *testing.T, ar *txtar.Archive) *edition {
 	}
 	a := &Assets{pictures: make(map[string]Image), media: make(map[string]string)}
 	e := newEdition(site, day, a)
-	for _, name := range shown(e) {
-		a.pictures[name] = Image{Src: "/assets/" + name, Width: 40, Height: 30}
+	for _, j := range shown(e) {
+		a.pictures[j.name] = imageFor(j)
 	}
 	for _, ep := range e.episodes {
 		a.addMedia(site, ep)
 	}
 	return e
+}
+
+// imageFor stands for a picture of 640 by 480 pixels that is printed as it is
+// ordered. The file need not be there.
+func imageFor(j job) Image {
+	var img Image
+	for _, c := range j.order.cuts(image.Pt(640, 480), true) {
+		name := fmt.Sprintf("%s.%s-%dx%d%s", strings.TrimSuffix(j.name, filepath.Ext(j.name)), c.use, c.w, c.h, c.format)
+		img.take(exposure{Use: c.use, Format: c.format}, Print{"/assets/" + name, mediaTypes[c.format], c.w, c.h})
+	}
+	return img
 }
 
 // inLines breaks a file for other programs into lines.

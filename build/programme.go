@@ -109,8 +109,8 @@ func (e *edition) programme() []File {
 		Medium:      "podcast",
 		Locked:      "no",
 	}
-	if img, ok := e.assets.Picture(p.Picture.V); ok {
-		channel.Image = &hrefNode{e.absolute(img.Src)}
+	if img, _ := e.assets.Picture(p.Picture.V); img.Cover != nil {
+		channel.Image = &hrefNode{e.absolute(img.Cover.Src)}
 	}
 	if p.Owner.Email.V != "" {
 		channel.Owner = &ownerNode{p.Owner.Name.V, p.Owner.Email.V}

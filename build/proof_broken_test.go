@@ -20,7 +20,7 @@ func TestProofsOfBrokenFiles(t *testing.T) {
 		t.Fatal("the starter site has no texts", err)
 	}
 	random := rand.New(rand.NewPCG(1, 2))
-	plates := new(Plates)
+	plates := &Plates{Darkroom: darkroom}
 	rounds := 60
 	if testing.Short() {
 		rounds = 10

@@ -20,7 +20,7 @@ func proofs(t *testing.T, files ...string) *Proofs {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return NewProofs(unchecked.Site{Content: s, Day: content.Date{Year: 2026, Month: 11, Day: 25}}, theme(t), new(Plates))
+	return NewProofs(unchecked.Site{Content: s, Day: content.Date{Year: 2026, Month: 11, Day: 25}}, theme(t), &Plates{Darkroom: darkroom})
 }
 
 // The proofs of a site of which nothing is held back are what is published, to
@@ -91,7 +91,7 @@ func TestPlates(t *testing.T) {
 	site := *c.Site()
 	reads := &countingFS{FS: site.FS}
 	site.FS = reads
-	plates := new(Plates)
+	plates := &Plates{Darkroom: darkroom}
 	find := func() Proof {
 		t.Helper()
 		p := NewProofs(unchecked.Site{Content: &site, Day: c.Day()}, theme(t), plates)

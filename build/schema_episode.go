@@ -84,8 +84,8 @@ func (e *edition) seriesNode() *seriesNode {
 		return nil
 	}
 	n := &seriesNode{Type: "PodcastSeries", Name: p.Name.V, URL: e.absolute(showNotesAddress), Feed: e.absolute(programmeAddress)}
-	if img, ok := e.assets.Picture(p.Picture.V); ok {
-		n.Image = e.absolute(img.Src)
+	if img, _ := e.assets.Picture(p.Picture.V); img.Cover != nil {
+		n.Image = e.absolute(img.Cover.Src)
 	}
 	return n
 }

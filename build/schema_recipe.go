@@ -101,15 +101,24 @@ func (e *edition) mention(kind, address, anchor, name string) mentionNode {
 	return mentionNode{Type: kind, ID: address + anchor, Name: name, URL: address}
 }
 
-// images are the addresses of the recipe's pictures, the main one first.
+// images are the addresses of the recipe's pictures: the shapes of the main one
+// first, and the others as they are.
 func (e *edition) images(r *content.Recipe) []string {
 	var addresses []string
 	for _, p := range append(picturesOf(r.Picture), r.Pictures...) {
-		if img, ok := e.assets.Picture(p.File.V); ok {
-			addresses = append(addresses, e.absolute(img.Src))
+		img, ok := e.assets.Picture(p.File.V)
+		if !ok {
+			continue
+		}
+		prints := []Print{img.Print}
+		if len(img.Crops) > 0 {
+			prints = img.Crops
+		}
+		for _, p := range prints {
+			addresses = append(addresses, e.absolute(p.Src))
 		}
 	}
-	return addresses
+	return once(addresses)
 }
 
 // yields gives the number by itself as well, where it counts jars or pieces:

@@ -1,9 +1,6 @@
 package build
 
-import (
-	"path"
-	"strings"
-)
+import "strings"
 
 // A Share is what a preview of the page shows elsewhere, by the Open Graph
 // protocol.
@@ -21,9 +18,6 @@ type ShareImage struct {
 	Width, Height int
 }
 
-// shareTypes are the pictures that other sites can show.
-var shareTypes = map[string]string{".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".png": "image/png"}
-
 func (e *edition) share(l leaf) *Share {
 	s := &Share{Type: "website", Title: l.name, Locale: locale(e.language())}
 	if l.article {
@@ -35,10 +29,9 @@ func (e *edition) share(l leaf) *Share {
 	if l.picture == nil {
 		return s
 	}
-	img, ok := e.assets.Picture(l.picture.File.V)
-	kind := shareTypes[strings.ToLower(path.Ext(img.Src))]
-	if ok && kind != "" {
-		s.Image = &ShareImage{e.settings.Address.V + img.Src, l.picture.Alt.V, kind, img.Width, img.Height}
+	if img, _ := e.assets.Picture(l.picture.File.V); img.Share != nil {
+		p := img.Share
+		s.Image = &ShareImage{e.absolute(p.Src), l.picture.Alt.V, p.Type, p.Width, p.Height}
 	}
 	return s
 }

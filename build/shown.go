@@ -6,9 +6,38 @@ import (
 	"stillroom/content"
 )
 
-// shown gives the pictures that an edition shows, by name relative to
-// content/pictures, in order, each once.
-func shown(e *edition) []string {
+// shown gives the pictures that an edition shows, in order of name, each once.
+func shown(e *edition) []job {
+	orders := orders(e.site)
+	var jobs []job
+	for _, name := range shownNames(e) {
+		jobs = append(jobs, job{name, e.site.Pictures[name].Path, orders[name] | forPages})
+	}
+	return jobs
+}
+
+// orders says what pictures are printed for, by name relative to
+// content/pictures, besides the sizes for pages.
+func orders(s *content.Site) map[string]order {
+	all := make(map[string]order)
+	for _, r := range s.Recipes {
+		for _, p := range picturesOf(r.Picture) {
+			all[p.File.V] |= forSearch
+		}
+	}
+	for _, page := range s.Pages {
+		for _, p := range picturesOf(page.Picture) {
+			all[p.File.V] |= forSearch
+		}
+	}
+	if p := s.Settings.Programme; p != nil {
+		all[p.Picture.V] |= forFeed
+	}
+	return all
+}
+
+// shownNames gives the names of pictures relative to content/pictures.
+func shownNames(e *edition) []string {
 	var names []string
 	add := func(name string) {
 		if _, ok := e.site.Pictures[name]; ok {

@@ -7,9 +7,10 @@ import (
 	"stillroom/validate"
 )
 
-// Site makes every file of a site, in order of path.
-func Site(c validate.Checked, t *themes.Theme) ([]File, error) {
-	a, err := NewAssets(c, t)
+// Site makes every file of a site, in order of path. A nil Darkroom is the zero
+// Darkroom.
+func Site(c validate.Checked, t *themes.Theme, d *Darkroom) ([]File, error) {
+	a, err := NewAssets(c, t, d)
 	if err != nil {
 		return nil, err
 	}

@@ -28,7 +28,7 @@ func starterSite(t *testing.T) []File {
 	if err != nil {
 		t.Fatal(err)
 	}
-	files, err := Site(c, theme)
+	files, err := Site(c, theme, darkroom)
 	if err != nil {
 		t.Fatal(err)
 	}

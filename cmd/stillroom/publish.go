@@ -85,7 +85,7 @@ func (c *publishCommand) publish(j judged, progress *progress) (dir string, file
 	if err != nil {
 		return dir, nil, w, err
 	}
-	if files, err = build.Site(j.checked, theme); err != nil {
+	if files, err = build.Site(j.checked, theme, nil); err != nil {
 		return dir, nil, w, err
 	}
 	progress.begin("writing")
