@@ -22,8 +22,14 @@ func (p *Patch) Top() Place {
 // Pos is where the map begins.
 func (t Place) Pos() Pos { return t.p.place(t.node) }
 
-// Has reports whether the map has a key.
-func (t Place) Has(key string) bool { return t.find(key) >= 0 }
+// Len counts the keys of the map.
+func (t Place) Len() int { return len(t.node.Content) / 2 }
+
+// Empty reports whether the map lacks a key, or nothing was written for it.
+func (t Place) Empty(key string) bool {
+	i := t.find(key)
+	return i < 0 || isEmpty(t.node.Content[i+1])
+}
 
 // Under gives the map that stands under a key. It reports false if there is
 // none.
