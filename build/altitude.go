@@ -1,6 +1,10 @@
 package build
 
-import "stillroom/content"
+import (
+	"math/big"
+
+	"stillroom/content"
+)
 
 // An AltitudeTable is all that is asked of each size of jar, at every altitude
 // for which there is a figure. It is always printed whole.
@@ -20,7 +24,15 @@ type Column struct {
 type Band struct {
 	Altitude string // 1,001–6,000 ft
 	Also     string // the same in the other unit: 306–1,829 m
-	Figures  []Figure
+	To       string // its upper end in feet, as a decimal; empty if there is none
+	Figures  []Cell
+}
+
+// A Cell is a figure and what a clock must know of it.
+type Cell struct {
+	Figure
+	Jar     string // half-pint
+	Minutes string // whole ones, for which the jar is processed
 }
 
 // minuteTables gives the tables of a way whose minutes depend on altitude:
@@ -32,7 +44,7 @@ func minuteTables(caption string, rows []content.Processing) []AltitudeTable {
 		for _, p := range jars {
 			t.Columns = append(t.Columns, Column{Jar: jarName(p.Jar.V)})
 			for i, b := range p.Altitude {
-				t.Rows[i].Figures = append(t.Rows[i].Figures, minutes(b.Value.V))
+				t.Rows[i].Figures = append(t.Rows[i].Figures, Cell{minutes(b.Value.V), p.Jar.V.String(), clockMinutes(b.Value.V)})
 			}
 		}
 		tables = append(tables, t)
@@ -50,12 +62,23 @@ func pressureTables(caption string, rows []content.Processing, gauge func(conten
 			time := minutes(p.Time.V)
 			t.Columns = append(t.Columns, Column{jarName(p.Jar.V), time.Number + "\u00a0" + time.Unit})
 			for i, b := range gauge(p) {
-				t.Rows[i].Figures = append(t.Rows[i].Figures, pressure(b.Value.V))
+				t.Rows[i].Figures = append(t.Rows[i].Figures, Cell{pressure(b.Value.V), p.Jar.V.String(), clockMinutes(p.Time.V)})
 			}
 		}
 		tables = append(tables, t)
 	}
 	return tables
+}
+
+// clockMinutes gives a time as a clock is set: a part of a minute counts as a
+// whole one, and of a range the longer end.
+func clockMinutes(d content.Duration) string {
+	q, ok := d.In(content.Minute)
+	if !ok {
+		return ""
+	}
+	up := new(big.Int).Add(q.High.Num(), new(big.Int).Sub(q.High.Denom(), big.NewInt(1)))
+	return up.Div(up, q.High.Denom()).String()
 }
 
 func minuteBands(p content.Processing) []content.Band[content.Duration]   { return p.Altitude }
@@ -98,6 +121,9 @@ func bands[T any](written []content.Band[T]) []Band {
 	rows := make([]Band, len(written))
 	for i, b := range written {
 		rows[i] = Band{Altitude: typeset(b.Text), Also: otherUnit(b)}
+		if !b.To.IsZero() {
+			rows[i].To = decimal(b.To.Feet().FloatString(4))
+		}
 	}
 	return rows
 }

@@ -75,7 +75,7 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 		trail:       []Link{{Name: "Show notes", Address: showNotesAddress}},
 		article:     true,
 		nodes:       []node{e.episodeNode(ep)},
-		script:      "player.js",
+		scripts:     []string{"player.js"},
 		audio:       ep.Audio.Address.V,
 	})
 	p.Vessels = vessels(p.Recipes)

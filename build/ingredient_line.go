@@ -3,6 +3,7 @@ package build
 import (
 	"strings"
 
+	"stillroom/build/amount"
 	"stillroom/content"
 )
 
@@ -14,19 +15,20 @@ type IngredientGroup struct {
 
 // An IngredientLine is an ingredient as written, its amount set apart.
 type IngredientLine struct {
-	Amount   string // 4½ cups
-	Same     string // the same amount in other units, as written: 900 g
-	Item     string // sugar
-	Note     string // divided
+	Amount   Piece  // 4½ cups
+	Same     string // the same in other units, as written or worked out: 900 g
+	Item     []Piece
+	Note     []Piece
 	Optional bool
+	Fixed    bool // an amount stands in it that could not be read, and is that of one batch
 }
 
-func ingredientGroups(groups []content.Group) []IngredientGroup {
+func ingredientGroups(r *content.Recipe) []IngredientGroup {
 	var all []IngredientGroup
-	for _, g := range groups {
+	for _, g := range r.Ingredients {
 		view := IngredientGroup{For: g.For.V}
 		for _, i := range g.Items {
-			view.Lines = append(view.Lines, ingredientLine(i))
+			view.Lines = append(view.Lines, ingredientLine(r, i))
 		}
 		all = append(all, view)
 	}
@@ -35,28 +37,67 @@ func ingredientGroups(groups []content.Group) []IngredientGroup {
 
 // ingredientLine sets the amount apart only if no word of the line is lost by
 // it: a line that was put together in an unusual way is shown as it stands.
-func ingredientLine(i content.Ingredient) IngredientLine {
+func ingredientLine(r *content.Recipe, i content.Ingredient) IngredientLine {
+	a, known := amount.Of(r, i)
+	if i.Unread != "" || !keepsWords(i) {
+		ms := standing(i, a, known)
+		return IngredientLine{Item: pieces(i.Text, ms), Optional: i.Optional, Fixed: i.Unread != "" || known && ms == nil}
+	}
 	l := IngredientLine{
-		Amount:   typeset(i.Amount.Text),
-		Item:     i.Item,
-		Note:     typeset(i.Note),
+		Amount:   Piece{Text: typeset(i.Amount.Text)},
+		Same:     sameText(i),
+		Item:     []Piece{{Text: i.Item}},
+		Note:     pieces(i.Note, amount.InNote(i)),
 		Optional: i.Optional,
 	}
-	var same []string
-	for _, q := range i.Same {
-		same = append(same, typeset(q.Text))
-	}
-	l.Same = strings.Join(same, ", ")
-	if i.Unread != "" || !keepsWords(i.Text, l) {
-		return IngredientLine{Item: typeset(i.Text), Optional: i.Optional}
+	if known {
+		l.Amount.Amount = a.Data()
+		if l.Same == "" {
+			l.Same = typeset(a.Also(asWritten))
+		}
 	}
 	return l
 }
 
+// standing finds the amounts of a line that is shown as it stands. Where the
+// unit is written further on, as in 1 heaped tsp, the number alone grows.
+func standing(i content.Ingredient, a amount.Amount, known bool) []amount.Mention {
+	if !known {
+		return nil
+	}
+	var ms []amount.Mention
+	from := 0
+	for n, q := range a.Ways {
+		at := strings.Index(i.Text[from:], q.Text)
+		if at < 0 || q.Text == "" {
+			continue
+		}
+		if alone, err := content.ParseQuantity(q.Text); err != nil || alone.Unit != q.Unit {
+			q.Unit = ""
+		}
+		of := a
+		of.Ways = []content.Quantity{q}
+		if n > 0 && q.Unit == "" {
+			continue
+		}
+		ms = append(ms, amount.Mention{Start: from + at, End: from + at + len(q.Text), Amount: of})
+		from += at + len(q.Text)
+	}
+	return ms
+}
+
+func sameText(i content.Ingredient) string {
+	var same []string
+	for _, q := range i.Same {
+		same = append(same, typeset(q.Text))
+	}
+	return strings.Join(same, ", ")
+}
+
 // keepsWords reports whether every letter and digit of a line is in its parts.
-func keepsWords(text string, l IngredientLine) bool {
-	whole, parts := marks(typeset(text)), marks(l.Amount+l.Same+l.Item+l.Note)
-	if l.Optional {
+func keepsWords(i content.Ingredient) bool {
+	whole, parts := marks(typeset(i.Text)), marks(typeset(i.Amount.Text)+sameText(i)+i.Item+typeset(i.Note))
+	if i.Optional {
 		parts += marks("optional")
 	}
 	return len(whole) == len(parts) || len(whole)+len("optional") == len(parts)

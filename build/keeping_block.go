@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"stillroom/content"
+	"stillroom/validate"
 )
 
 // A KeepingBlock is one way of keeping a recipe, with all its figures.
@@ -16,12 +17,16 @@ type KeepingBlock struct {
 	Facts   []Fact
 	Tables  []AltitudeTable
 	Before  []string // what comes before the clock: jars, venting
+	Empty   int      // minutes for which empty jars are boiled at the sea; 0 if they need not be
 	Clock   string   // when the clock starts
+	Start   string   // what the reader says when it starts: It is at a full rolling boil
+	Jars    []string // sizes that there is a time for
 	Agrees  *Agreement
 }
 
 // A Fact is a named figure on a label.
 type Fact struct {
+	ID   string // by which the page's script finds it; mostly empty
 	Name string
 	Figure
 	Note string
@@ -29,22 +34,31 @@ type Fact struct {
 
 func (e *edition) keepingBlocks(r *content.Recipe) []KeepingBlock {
 	var blocks []KeepingBlock
-	times := make(map[content.Way]int)
-	for i := range r.Keeping {
-		k := &r.Keeping[i]
-		b := keepingBlock(k)
-		if times[k.Way.V]++; times[k.Way.V] > 1 {
-			b.ID = fmt.Sprintf("%s-%d", b.ID, times[k.Way.V])
-		}
+	for i, id := range keepingIDs(r) {
+		b := keepingBlock(&r.Keeping[i])
+		b.ID = id
 		blocks = append(blocks, b)
 	}
 	return blocks
 }
 
+// keepingIDs gives the anchor of each way of keeping.
+func keepingIDs(r *content.Recipe) []string {
+	var ids []string
+	times := make(map[content.Way]int)
+	for _, k := range r.Keeping {
+		id := "keeping-" + string(k.Way.V)
+		if times[k.Way.V]++; times[k.Way.V] > 1 {
+			id = fmt.Sprintf("%s-%d", id, times[k.Way.V])
+		}
+		ids = append(ids, id)
+	}
+	return ids
+}
+
 func keepingBlock(k *content.Keeping) KeepingBlock {
 	way := nameWay(k.Way.V)
 	return KeepingBlock{
-		ID:      "keeping-" + string(k.Way.V),
 		Heading: way.heading,
 		Address: wayAddress(k.Way.V),
 		Canned:  k.Way.V.Canned(),
@@ -52,7 +66,10 @@ func keepingBlock(k *content.Keeping) KeepingBlock {
 		Facts:   facts(k),
 		Tables:  tables(k),
 		Before:  before(k),
+		Empty:   emptyJars(k),
 		Clock:   clock[k.Way.V],
+		Start:   start[k.Way.V],
+		Jars:    jarsWithTimes(k),
 		Agrees:  agreement(k),
 	}
 }
@@ -88,6 +105,31 @@ var clock = map[content.Way]string{
 	content.AtmosphericSteam: "Start the clock when the canner gives full, steady steam at the temperature at which water boils in your kitchen. If the steam falters, bring it back and count the whole time again.",
 	// USDA Complete Guide to Home Canning, AIB 539 (2015); the restart from memory
 	content.PressureCanner: "Start the clock when the gauge shows the pressure in the table, or the weight begins to rock. If the pressure falls below it, bring it back and count the whole time again.",
+}
+
+// start is how a reader says that the clock may start.
+var start = map[content.Way]string{
+	content.BoilingWater:     "It is at a full rolling boil",
+	content.AtmosphericSteam: "The steam is full and steady",
+	content.PressureCanner:   "It is at pressure",
+}
+
+func jarsWithTimes(k *content.Keeping) []string {
+	var jars []string
+	for _, p := range k.Processing {
+		if len(p.Altitude) > 0 || p.Time.Set() {
+			jars = append(jars, p.Jar.V.String())
+		}
+	}
+	return jars
+}
+
+// emptyJars gives the minutes for which empty jars are boiled up to 1,000 ft.
+func emptyJars(k *content.Keeping) int {
+	if !k.Way.V.Canned() || k.Way.V == content.PressureCanner || !k.JarsSterilised.V {
+		return 0
+	}
+	return validate.LimitInt("jar-sterilise-time")
 }
 
 // before gives what has to be done before the clock starts.

@@ -30,8 +30,9 @@ type Part struct {
 
 // A Step has its number in its anchor: #step-4.
 type Step struct {
-	ID   string
-	HTML template.HTML
+	ID      string
+	HTML    template.HTML
+	Process string // the way of keeping whose table and clock it speaks of; empty for most steps
 }
 
 // method parts a body at its lists of steps.

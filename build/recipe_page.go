@@ -18,10 +18,13 @@ type RecipePage struct {
 	Pictures    []Picture
 	Facts       []Fact // makes, times
 	HeadNote    template.HTML
+	Scaler      *Scaler
 	Ingredients []IngredientGroup
+	Weights     []WeightNote // where the weight of a cup is from
 	Gear        []string
 	Method      []Part
 	Keeping     []KeepingBlock
+	Points      string   // where water boils and jelly sets, by altitude; empty where nothing has to set
 	Cautions    []string // the recipe's own, then the usual ones
 	Canned      bool     // at least one way is shelf-stable
 	Safety      Link     // the site's page on canning; zero if it has none
@@ -44,6 +47,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 	if err != nil {
 		return nil, err
 	}
+	markSteps(r, method.Parts)
 	ways := waysOf(r)
 	p := &RecipePage{
 		Name:        r.Name.V,
@@ -54,10 +58,13 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Pictures:    e.pictures(r.Pictures),
 		Facts:       recipeFacts(r),
 		HeadNote:    method.Before,
-		Ingredients: ingredientGroups(r.Ingredients),
+		Scaler:      scaler(r),
+		Ingredients: ingredientGroups(r),
+		Weights:     weightNotes(r),
 		Gear:        typesetAll(r.Gear),
 		Method:      method.Parts,
 		Keeping:     e.keepingBlocks(r),
+		Points:      points(r),
 		Cautions:    append(texts(r.Cautions), cautionsFor(ways)...),
 		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
 		Safety:      e.safetyPage(),
@@ -82,14 +89,17 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		picture:     r.Picture,
 		article:     true,
 		nodes:       []node{e.recipeNode(r)},
+		scripts:     []string{"amount.js", "scaler.js", "altitude.js", "stove.js"},
 	})
 	p.Vessels = vessels(p.Beside)
 	return p, nil
 }
 
 func recipeFacts(r *content.Recipe) []Fact {
+	makes := measure("Makes", r.Yield.V.Quantity, "")
+	makes.ID = "makes"
 	all := []Fact{
-		measure("Makes", r.Yield.V.Quantity, ""),
+		makes,
 		measure("Hands on", r.Times.HandsOn.V.Quantity, ""),
 		measure("Cooking", r.Times.Cooking.V.Quantity, ""),
 		measure("Waiting", r.Times.Waiting.V.Quantity, ""),

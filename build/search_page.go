@@ -37,7 +37,7 @@ func (e *edition) searchPage() *SearchPage {
 		address:     searchAddress,
 		name:        "Search",
 		description: "Find a recipe or an episode of " + e.settings.Name.V + ", from A to Z.",
-		script:      "filter.js",
+		scripts:     []string{"filter.js"},
 	})
 	return p
 }

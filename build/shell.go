@@ -23,7 +23,7 @@ type Shell struct {
 	Icon        string
 	Style       string
 	Fonts       []string
-	Script      string // empty for most pages
+	Scripts     []string // in the order in which they run; none for most pages
 	Menu        []Link
 	Trail       []Link   // from the home page to this one; empty on the home page
 	More        []Link   // plain pages, at the foot
@@ -49,9 +49,9 @@ type leaf struct {
 	trail       []Link // between the home page and this one
 	picture     *content.Picture
 	article     bool
-	nodes       []node // structured data, besides the trail
-	script      string // name of one of the theme's files
-	audio       string // absolute address of a recording elsewhere
+	nodes       []node   // structured data, besides the trail
+	scripts     []string // names of the theme's files
+	audio       string   // absolute address of a recording elsewhere
 }
 
 func (e *edition) shell(l leaf) Shell {
@@ -70,8 +70,10 @@ func (e *edition) shell(l leaf) Shell {
 		Menu:        e.menu(l.address),
 		More:        e.more(l.address),
 	}
-	if l.script != "" {
-		s.Script = e.assets.URL(l.script)
+	for _, name := range l.scripts {
+		if u := e.assets.URL(name); u != "" {
+			s.Scripts = append(s.Scripts, u)
+		}
 	}
 	if l.address != homeAddress {
 		s.Trail = append([]Link{{Name: "Home", Address: homeAddress}}, l.trail...)

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"stillroom/content"
+	"stillroom/validate"
 )
 
 // A System is a choice of measures.
@@ -35,6 +36,7 @@ const (
 type Amount struct {
 	Ways   []content.Quantity // the same amount in one or more units, the one that is written first in front; never empty
 	Grams  *big.Rat           // what a US cup of it weighs; nil if that is not known
+	Source validate.Source    // of Grams; zero if the recipe itself says it
 	Round  Rounding
 	Pours  bool // is a liquid, which is measured in quarts from a quart on
 	Spoons bool // is measured with cups and spoons where those are used, as sugar and salt are

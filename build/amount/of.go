@@ -23,7 +23,7 @@ func Of(r *content.Recipe, i content.Ingredient) (Amount, bool) {
 		}
 	}
 	if own := a.weighed(); own != nil {
-		a.Grams = own
+		a.Grams, a.Source = own, validate.Source{}
 	}
 	return a, true
 }
@@ -43,8 +43,8 @@ func of(r *content.Recipe, i content.Ingredient) Amount {
 	c := validate.ClassifyItem(i.Item, i.Note)
 	a := Amount{Round: rounding(r, c), Pours: pours(i.Item, c.Kind), Spoons: spooned(c.Kind)}
 	for _, words := range []string{i.Item + ", " + i.Note, i.Item} {
-		if g, _, ok := validate.GramsPerCup(words); ok {
-			a.Grams = g
+		if g, source, ok := validate.GramsPerCup(words); ok {
+			a.Grams, a.Source = g, source
 			break
 		}
 	}
