@@ -20,7 +20,7 @@ var tableRows = map[string]int{
 	"foreign-measures.tsv":     5,
 	"items.tsv":                55,
 	"jars.tsv":                 7,
-	"limits.tsv":               286, // 266 published rows, the rest added with their source
+	"limits.tsv":               290, // 266 published rows, the rest added with their source
 	"notices.tsv":              17,
 	"pressure-temperature.tsv": 15,
 	"process-editions.tsv":     218, // one for each process; written by TestProcessEditions
