@@ -51,6 +51,7 @@ var Rules = []*Rule{
 	headspace,
 	headspaceMissing,
 	herbsOver,
+	jamYield,
 	jarMissing,
 	jarTooLarge,
 	jarsNotSterilised,
