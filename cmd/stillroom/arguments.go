@@ -16,6 +16,7 @@ type commands struct {
 	Start     startCommand     `cmd:""`
 	Check     checkCommand     `cmd:""`
 	Publish   publishCommand   `cmd:""`
+	Fill      fillCommand      `cmd:""`
 	Rules     rulesCommand     `cmd:""`
 	Processes processesCommand `cmd:""`
 }

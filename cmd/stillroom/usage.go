@@ -12,6 +12,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     start DIR            write the starter site into a new or empty folder
     check [SITE]         judge everything and write nothing
     publish [SITE]       check, then write the whole site
+    fill FILE            write into a recipe the values of the process it cites
     rules [ID]           list the rules, or explain one with its source
     processes [WORDS]    list tested processes, or show one in full
 
@@ -24,6 +25,7 @@ var pages = map[string]string{
 	"start":     startHelp,
 	"check":     checkHelp,
 	"publish":   publishHelp,
+	"fill":      fillHelp,
 	"rules":     rulesHelp,
 	"processes": processesHelp,
 }

@@ -1,0 +1,128 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"stillroom/validate"
+)
+
+const fillHelp = `Write into a recipe the canning values of the process that it cites.
+
+    stillroom fill FILE
+
+    --day DATE    the day of the check, if it is not today: 2026-07-31
+
+Pack, headspace, acid to each jar, and for each size of jar the times or the
+pressures by altitude are written where they are missing or fall short, and the
+edition and the day of the check. What agrees with the process stays as it is
+written, and so does every other byte of the file. Without a size of jar all
+tested ones are written. Times under 10 minutes are written for sterilised jars
+only: jars_sterilised is yours to set.
+
+For example, when a recipe says no more than its process:
+
+    stillroom fill content/recipes/damson-jam.md
+
+It ends with 0 if the recipe agrees with its process now, 1 if it does not or
+it is not plain what to write, and then nothing is written, 2 if it could not
+run. It does not say that a recipe is safe.
+`
+
+type fillCommand struct {
+	File string `arg:"" name:"FILE"`
+	Day  day
+}
+
+func (c *fillCommand) run(p *program) int {
+	before, err := os.ReadFile(c.File)
+	if err != nil {
+		return p.fail(err)
+	}
+	filled, why := validate.Fill(filepath.ToSlash(c.File), before, c.Day.orToday())
+	if len(why) > 0 {
+		p.show(why)
+		p.say("Nothing was written.")
+		return refused
+	}
+	if err := save(c.File, before, filled.Data); err != nil {
+		return p.fail(err)
+	}
+	for _, w := range filled.Written {
+		fmt.Fprintf(p.out, "%s: %s\n", c.File, w)
+	}
+	for _, r := range filled.Remarks {
+		p.say("%s", r)
+	}
+	return p.sayLeft(filled)
+}
+
+// show prints findings without their counts.
+func (p *program) show(fs []validate.Finding) {
+	for _, f := range fs {
+		writeFinding(p.out, f, colourFor(p.out))
+	}
+}
+
+// sayLeft says what fill could not put right, or that there was nothing to do.
+func (p *program) sayLeft(filled validate.Filled) int {
+	if len(filled.Left) > 0 {
+		p.show(filled.Left)
+		p.say("These are yours to put right. Until then the recipe is not said to be checked.")
+		return refused
+	}
+	if len(filled.Written) == 0 {
+		p.say("Nothing had to be written.")
+	}
+	return succeeded
+}
+
+// save puts a text in the place of a file in one step, unless it holds the same
+// or was changed by somebody else in the meantime.
+func save(name string, before, after []byte) error {
+	if bytes.Equal(before, after) {
+		return nil
+	}
+	target, err := filepath.EvalSymlinks(name)
+	if err != nil {
+		return err
+	}
+	info, err := os.Stat(target)
+	if err != nil {
+		return err
+	}
+	if f, err := os.OpenFile(target, os.O_WRONLY, 0); err != nil {
+		return err // a file that may not be written to is not put aside either
+	} else if err := f.Close(); err != nil {
+		return err
+	}
+	next, err := os.CreateTemp(filepath.Dir(target), ".stillroom-fill-*")
+	if err != nil {
+		return err
+	}
+	defer os.Remove(next.Name())
+	if err := writeAll(next, after, info.Mode()); err != nil {
+		return fmt.Errorf("write %s: %w", name, err)
+	}
+	if now, err := os.ReadFile(target); err != nil || !bytes.Equal(now, before) {
+		return fmt.Errorf("%s was changed by another program; nothing was written", name)
+	}
+	return os.Rename(next.Name(), target)
+}
+
+// writeAll writes a file to the disk and closes it.
+func writeAll(f *os.File, text []byte, mode os.FileMode) error {
+	_, err := f.Write(text)
+	if err == nil {
+		err = f.Chmod(mode)
+	}
+	if err == nil {
+		err = f.Sync()
+	}
+	if e := f.Close(); err == nil {
+		err = e
+	}
+	return err
+}
