@@ -14,10 +14,12 @@ import (
 
 const checkHelp = `Judge the recipes, episodes and pages of a site, and write nothing.
 
-    stillroom check [SITE] [--only PATH...] [--format text|json] [--strict]
+    stillroom check [SITE] [--only PATH...] [--format text|json|sarif]
+                           [--strict]
 
     --only PATH...   report on these files and folders alone
-    --format json    give the findings to another program
+    --format json    give the findings to another program; sarif is the form
+                     that code hosts and editors read (SARIF 2.1.0)
     --strict         let warnings count as errors
     --day DATE       judge as of that day and not of today: 2026-07-31
 
@@ -32,7 +34,7 @@ with the tested process that it cites.
 
 type checkCommand struct {
 	Site   string   `arg:"" optional:"" default:"."`
-	Format string   `enum:"text,json" default:"text"`
+	Format string   `enum:"text,json,sarif" default:"text"`
 	Only   []string `sep:"none"`
 	Strict bool
 	Day    day
@@ -52,15 +54,20 @@ func (c *checkCommand) run(p *program) int {
 		}
 		j.narrow(only)
 	}
-	if c.Format == "json" {
-		err = writeJSON(p.out, j.report)
-	} else {
-		err = writeText(p.out, j.report, colourFor(p.out))
-	}
-	if err != nil {
+	if err := c.write(p, j); err != nil {
 		return p.fail(fmt.Errorf("write the findings: %w", err))
 	}
 	return verdict(j.report.Counts, c.Strict)
+}
+
+func (c *checkCommand) write(p *program, j judged) error {
+	switch c.Format {
+	case "json":
+		return writeJSON(p.out, j.report)
+	case "sarif":
+		return writeSARIF(p.out, j.report, j.site.FS)
+	}
+	return writeText(p.out, j.report, colourFor(p.out))
 }
 
 func verdict(c validate.Counts, strict bool) int {
