@@ -18,7 +18,7 @@ async function judge(page) {
   const { lhr } = await lighthouse(server.url + page, { port: browser.port, logLevel: 'silent', onlyCategories: groups });
   if (lhr.runtimeError) return [{ group: 'run', fault: `${page}: ${lhr.runtimeError.message}` }];
   return Object.values(lhr.categories).filter(c => !(c.score >= enough)).map(c => {
-    const cost = c.auditRefs.map(r => lhr.audits[r.id]).filter(a => a.score !== null && a.score < 0.9);
+    const cost = c.auditRefs.filter(r => lhr.audits[r.id].score !== null && lhr.audits[r.id].score < (r.weight ? 1 : 0.9)).map(r => lhr.audits[r.id]);
     return { group: c.id, fault: `${page}: ${c.id} ${c.score}: ${cost.map(a => `${a.id} ${a.displayValue ?? ''}`.trim()).join(', ')}` };
   });
 }

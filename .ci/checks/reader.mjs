@@ -14,12 +14,21 @@ async function prepare(tab) {
   noise.set(tab, []);
   tab.on('console', m => m.type() === 'error' && noise.get(tab).push(m.text()));
   tab.on('pageerror', e => noise.get(tab).push(e.message));
+  // scripts and fonts come after the first paint, as on a slow line: what they move then counts
+  await tab.route(/\.(js|woff2)$/, async route => {
+    await new Promise(later => setTimeout(later, 400));
+    await route.continue();
+  });
   await tab.addInitScript(() => {
     window.refused = [];
     window.shift = 0;
+    window.moved = [];
     document.addEventListener('securitypolicyviolation', e => window.refused.push(`${e.violatedDirective} ${e.blockedURI}`));
     new PerformanceObserver(list => {
-      for (const e of list.getEntries()) if (!e.hadRecentInput) window.shift += e.value;
+      for (const e of list.getEntries()) {
+        window.shift += e.value;
+        window.moved.push(...e.sources.map(s => s.node?.className || s.node?.parentElement?.className || s.node?.localName));
+      }
     }).observe({ type: 'layout-shift', buffered: true });
   });
 }
@@ -46,7 +55,7 @@ function facts() {
     'scrolls sideways at 320 px': plain,
     'scrolls sideways with wide text spacing': plain ? '' : wide(),
     'is refused by its own security policy': window.refused.join(', '),
-    'shifts while it loads': window.shift > 0.1 && window.shift,
+    'shifts while it loads': window.shift > 0.1 && `${window.shift.toFixed(2)} (${window.moved})`,
     'control under 24 px': all('button, input, select, summary, textarea', small).map(e => e.outerHTML.slice(0, 80)).join(', '),
     'table without heads or caption': all('table', t => !t.querySelector('th[scope]') || !t.caption).length,
     'picture without size': all('img', i => !i.getAttribute('width') || !i.getAttribute('height')).map(i => i.src).join(', '),
@@ -56,7 +65,7 @@ function facts() {
 }
 
 async function look(tab, page) {
-  await tab.waitForTimeout(200); // scripts that run after the load, and what they move
+  await tab.waitForTimeout(600); // for what comes late
   const found = Object.entries(await tab.evaluate(facts)).filter(([, v]) => v);
   const said = noise.get(tab).filter(m => page !== '/404.html' || !m.includes('status of 404'));
   return [...found.map(([what, v]) => `${page}: ${what}: ${v}`), ...said.map(m => `${page}: console: ${m}`)];

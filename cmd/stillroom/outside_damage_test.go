@@ -16,9 +16,7 @@ func replace(pattern, old, new string) func(*testing.T, string) {
 		if !strings.Contains(text, old) {
 			t.Fatalf("%s holds no %q to damage", name, old)
 		}
-		if err := os.WriteFile(name, []byte(strings.Replace(text, old, new, 1)), 0o644); err != nil {
-			t.Fatal(err)
-		}
+		put(t, name, strings.Replace(text, old, new, 1))
 	}
 }
 
@@ -37,9 +35,7 @@ func add(pattern, text string) func(*testing.T, string) {
 		}
 		for _, name := range names {
 			name = filepath.Join(dir, name)
-			if err := os.WriteFile(name, []byte(readFile(t, name)+text), 0o644); err != nil {
-				t.Fatal(err)
-			}
+			put(t, name, readFile(t, name)+text)
 		}
 	}
 }
@@ -48,9 +44,7 @@ func add(pattern, text string) func(*testing.T, string) {
 func write(name, text string) func(*testing.T, string) {
 	return func(t *testing.T, dir string) {
 		t.Helper()
-		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
-			t.Fatal(err)
-		}
+		put(t, filepath.Join(dir, name), text)
 	}
 }
 
@@ -71,5 +65,14 @@ func all(damages ...func(*testing.T, string)) func(*testing.T, string) {
 		for _, do := range damages {
 			do(t, dir)
 		}
+	}
+}
+
+// put writes a new file in the place of what the name stood for.
+func put(t *testing.T, name, text string) {
+	t.Helper()
+	os.Remove(name)
+	if err := os.WriteFile(name, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
 	}
 }
