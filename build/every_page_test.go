@@ -221,7 +221,7 @@ func TestPicturesAndTablesOfEveryPage(t *testing.T) {
 			case "table":
 				tables++
 				region := all[i-1]
-				if all[i+1].name != "caption" || region.attrs["role"] != "region" || region.attrs["tabindex"] != "0" || region.attrs["aria-label"] == "" {
+				if all[i+1].name != "caption" || region.name != "section" || region.attrs["tabindex"] != "0" || region.attrs["aria-label"] == "" {
 					t.Errorf("%s: a table without caption, or in no named region: %v", name, region)
 				}
 			case "th":

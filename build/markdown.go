@@ -84,7 +84,7 @@ func (m *markdown) image(w util.BufWriter, source []byte, n ast.Node, entering b
 // keyboard reaches too.
 func table(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.WalkStatus, error) {
 	return ast.WalkContinue, tag(w, entering,
-		`<div class="wide" role="region" aria-label="Table" tabindex="0"><table>`, "</table></div>")
+		`<section class="wide" aria-label="Table" tabindex="0"><table>`, "</table></section>")
 }
 
 // alignments are classes: a style attribute would be refused by our own
