@@ -38,6 +38,7 @@ var Rules = []*Rule{
 	fileName,
 	flakeSalt,
 	foreignMeasure,
+	formLarger,
 	freezerContainer,
 	freezerHeadspace,
 	freezerIncomplete,
