@@ -8,6 +8,7 @@ import (
 // Rules is every rule, in order of ID.
 var Rules = []*Rule{
 	acceptRule,
+	acidForBatch,
 	acidMissing,
 	acidNatural,
 	acidOther,
