@@ -76,6 +76,7 @@ var Rules = []*Rule{
 	overruled,
 	packMissing,
 	packUntested,
+	phEarly,
 	phHigh,
 	picklingLime,
 	pictureBroken,
