@@ -107,6 +107,7 @@ var Rules = []*Rule{
 	uncookedJam,
 	unknownKey,
 	unknownRecipe,
+	vinegarFerment,
 	vinegarWeak,
 	waterOver,
 	wrongType,
