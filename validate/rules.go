@@ -49,6 +49,7 @@ var Rules = []*Rule{
 	gameJerky,
 	gaugeMissing,
 	gelatin,
+	giftLowAcid,
 	grain,
 	headspace,
 	headspaceMissing,
