@@ -20,6 +20,7 @@ var Rules = []*Rule{
 	altitudeReach,
 	alum,
 	badValue,
+	batchLog,
 	blanchingRule,
 	breadInJar,
 	canningTablet,
