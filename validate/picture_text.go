@@ -7,18 +7,13 @@ import (
 	"stillroom/content"
 )
 
-// pictureText reports a picture whose text is its file name, or that shows a
-// table of times.
+// pictureText reports a picture whose text is its file name.
 var pictureText = &Rule{
 	ID:       "picture-text",
 	Severity: Warning,
-	Summary:  "a picture whose text is its file name, or that shows a table of times",
+	Summary:  "a picture whose text is its file name",
 	Doc: `Whoever cannot see a picture hears its text. "IMG_2041.jpg" tells them nothing: say in
-a sentence what is to be seen.
-
-A table of processing times as a picture is an error: it cannot be read aloud, nobody
-can search it, and it stays as it is when the figures change. The page has the table
-already.`,
+a sentence what is to be seen.`,
 	Source: Source{
 		Title:   "Techniques for text alternatives, W3C",
 		Address: "https://www.w3.org/TR/2012/WD-html-alt-techniques-20120329",
@@ -38,36 +33,20 @@ already.`,
 	},
 }
 
-// timeTables are words of a picture that shows figures which belong in text.
-var timeTables = []string{
-	"processing times", "processing time table", "table of times", "chart of times", "time chart", "times chart",
-	"canning chart", "canning table", "altitude chart", "altitude table", "table of processing", "chart of processing",
-}
-
 func altOf(p *content.Picture) []Finding {
 	if p == nil || !p.Alt.Set() {
 		return nil
 	}
 	alt := strings.ToLower(strings.TrimSpace(p.Alt.V))
-	switch {
-	case alt == "":
+	if alt == "" || !isFileName(alt, p.File.V) {
 		return nil
-	case isFileName(alt, p.File.V):
-		return []Finding{{
-			Pos:     p.Alt.Pos,
-			Message: "the text of the picture is a file name",
-			Advice:  "Say in a sentence what is to be seen.",
-			Notes:   []Note{{Pos: p.File.Pos, Message: "the file"}},
-		}}
-	case saysAny(alt, timeTables):
-		return []Finding{{
-			Pos:      p.Alt.Pos,
-			Severity: Error,
-			Message:  "a table of times as a picture",
-			Advice:   "Leave the picture out: the page has the table as text.",
-		}}
 	}
-	return nil
+	return []Finding{{
+		Pos:     p.Alt.Pos,
+		Message: "the text of the picture is a file name",
+		Advice:  "Say in a sentence what is to be seen.",
+		Notes:   []Note{{Pos: p.File.Pos, Message: "the file"}},
+	}}
 }
 
 // isFileName reports whether a text is the name of a file, with its ending or
