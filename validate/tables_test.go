@@ -14,6 +14,7 @@ var tableRows = map[string]int{
 	"boiling-gel.tsv":          11,
 	"changes.tsv":              24,
 	"compositions.tsv":         659, // 117 amounts seen in a published copy
+	"defects.tsv":              215,
 	"evidence.tsv":             442,
 	"food-density.tsv":         236,
 	"food-ph.tsv":              345,
