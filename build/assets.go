@@ -27,8 +27,7 @@ type Assets struct {
 // the pictures that something published shows, and the recordings of published
 // episodes. What belongs to a draft is held back with it.
 //
-// A picture that cannot be printed is a [PictureError]; there may be several of
-// them, joined.
+// If pictures are broken, the error is [BrokenPictures].
 func NewAssets(c validate.Checked, t *themes.Theme, d *Darkroom) (*Assets, error) {
 	a := &Assets{pictures: make(map[string]Image), urls: make(map[string]string), media: make(map[string]string)}
 	a.addTheme(t.Files)

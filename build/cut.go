@@ -20,12 +20,12 @@ const (
 	forFeed                     // the square that listeners' programs show
 )
 
-// A cut is a print that is to be made of a picture.
+// A cut is a part of a picture in one size, of which prints are made.
 type cut struct {
-	use    use
-	format format
-	part   image.Rectangle // of the picture
-	w, h   int
+	use     use
+	part    image.Rectangle // of the picture
+	w, h    int
+	formats []format
 }
 
 // A use is where a print is found again.
@@ -94,16 +94,9 @@ func (o order) cuts(size image.Point, opaque bool) []cut {
 	all := image.Rectangle{Max: size}
 	var list []cut
 	if o&forPages != 0 {
-		plain := asJPEG
-		if !opaque {
-			plain = asPNG
-		}
 		for _, w := range widths(size.X) {
 			h := max(1, int(math.Round(float64(w)*float64(size.Y)/float64(size.X))))
-			list = append(list, cut{aSize, plain, all, w, h})
-			if w <= webp.MaxSide && h <= webp.MaxSide {
-				list = append(list, cut{aSize, asWebP, all, w, h})
-			}
+			list = append(list, cut{aSize, all, w, h, pageFormats(w, h, opaque)})
 		}
 	}
 	if o&forSearch != 0 {
@@ -118,6 +111,19 @@ func (o order) cuts(size image.Point, opaque bool) []cut {
 	return list
 }
 
+// pageFormats are those that browsers choose from: WebP, and one that everything
+// can show.
+func pageFormats(w, h int, opaque bool) []format {
+	plain := asJPEG
+	if !opaque {
+		plain = asPNG
+	}
+	if w > webp.MaxSide || h > webp.MaxSide {
+		return []format{plain}
+	}
+	return []format{plain, asWebP}
+}
+
 // middle cuts the middle out of a picture in the shape of a print, which
 // becomes smaller where the picture is.
 func middle(u use, all image.Rectangle, print image.Point) cut {
@@ -128,7 +134,7 @@ func middle(u use, all image.Rectangle, print image.Point) cut {
 		h = max(1, w*print.Y/print.X)
 	}
 	left, top := (all.Dx()-w)/2, (all.Dy()-h)/2
-	c := cut{u, asJPEG, image.Rect(left, top, left+w, top+h), w, h}
+	c := cut{u, image.Rect(left, top, left+w, top+h), w, h, []format{asJPEG}}
 	if w > print.X {
 		c.w, c.h = print.X, print.Y
 	}
@@ -143,21 +149,25 @@ const (
 	webpEffort  = 2 // half the time of 4, for files that are two parts in a hundred larger
 )
 
-// make makes the print.
-func (c cut) make(m *image.RGBA) ([]byte, error) {
-	small := m
-	if c.part != m.Rect || c.w != c.part.Dx() || c.h != c.part.Dy() {
-		small = scale(m, c.part, c.w, c.h)
+// from makes the cut out of a picture.
+func (c cut) from(m *image.RGBA) *image.RGBA {
+	if c.part == m.Rect && c.w == m.Rect.Dx() && c.h == m.Rect.Dy() {
+		return m
 	}
+	return scale(m, c.part, c.w, c.h)
+}
+
+// encode gives the bytes of a print.
+func (f format) encode(m *image.RGBA) ([]byte, error) {
 	var b bytes.Buffer
-	switch c.format {
+	switch f {
 	case asWebP:
-		return webp.Encode(apart(small), webpQuality, webpEffort)
+		return webp.Encode(apart(m), webpQuality, webpEffort)
 	case asPNG:
-		err := png.Encode(&b, apart(small))
+		err := png.Encode(&b, apart(m))
 		return b.Bytes(), err
 	}
-	err := jpeg.Encode(&b, onWhite(small), &jpeg.Options{Quality: jpegQuality})
+	err := jpeg.Encode(&b, onWhite(m), &jpeg.Options{Quality: jpegQuality})
 	return b.Bytes(), err
 }
 

@@ -4,10 +4,13 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"encoding/json"
-	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
+	"path"
 	"runtime"
+	"slices"
+	"strings"
 	"sync"
 
 	"stillroom/build/webp"
@@ -28,18 +31,17 @@ type Cache interface {
 	Put(key string, data []byte) error     // an error means that the data is not kept
 }
 
-// A PictureError tells of a picture that looked sound from outside, and is
-// broken within.
-type PictureError struct {
-	Name string // relative to content/pictures
-	Err  error
-}
+// BrokenPictures say what is wrong with pictures that looked sound from
+// outside, by name relative to content/pictures.
+type BrokenPictures map[string]string
 
-func (e *PictureError) Error() string {
-	return "the picture " + e.Name + " is broken: " + e.Err.Error()
+func (b BrokenPictures) Error() string {
+	var all []string
+	for _, name := range slices.Sorted(maps.Keys(b)) {
+		all = append(all, "the picture "+b[name])
+	}
+	return strings.Join(all, "; ")
 }
-
-func (e *PictureError) Unwrap() error { return e.Err }
 
 // An exposure is one print of a picture.
 type exposure struct {
@@ -58,7 +60,7 @@ type job struct {
 }
 
 // all prints the pictures of a list, some side by side. It gives their prints
-// in the order of the list, or the errors of all that failed.
+// in the order of the list. If any are broken, the error is BrokenPictures.
 func (d *Darkroom) all(fsys fs.FS, jobs []job) ([][]exposure, error) {
 	prints, errs := make([][]exposure, len(jobs)), make([]error, len(jobs))
 	next, done := make(chan int), make(chan int)
@@ -86,7 +88,24 @@ func (d *Darkroom) all(fsys fs.FS, jobs []job) ([][]exposure, error) {
 			d.Progress(n, len(jobs))
 		}
 	}
-	return prints, errors.Join(errs...)
+	return prints, gathered(errs)
+}
+
+// gathered is the first error that is not the fault of a picture, or else all
+// that are.
+func gathered(errs []error) error {
+	all := make(BrokenPictures)
+	for _, err := range errs {
+		broken, ok := err.(BrokenPictures)
+		if err != nil && !ok {
+			return err
+		}
+		maps.Copy(all, broken)
+	}
+	if len(all) == 0 {
+		return nil
+	}
+	return all
 }
 
 // one gives the prints of one picture, from the cache if it has them.
@@ -97,7 +116,7 @@ func (d *Darkroom) one(fsys fs.FS, j job, room *bench) ([]exposure, error) {
 	}
 	img, err := content.ReadImage(j.file, data)
 	if err != nil {
-		return nil, &PictureError{j.name, err}
+		return nil, BrokenPictures{j.name: err.Error()}
 	}
 	key := sheetKey(img.Format, data, j.order)
 	if prints, ok := d.recall(key); ok {
@@ -107,7 +126,7 @@ func (d *Darkroom) one(fsys fs.FS, j job, room *bench) ([]exposure, error) {
 	defer room.give(img.Width * img.Height)
 	prints, err := develops(img.Format, data, j.order)
 	if err != nil {
-		return nil, &PictureError{j.name, err}
+		return nil, BrokenPictures{j.name: fmt.Sprintf("%s is broken within: %s", path.Base(j.name), unsigned(err))}
 	}
 	return prints, d.keep(key, prints)
 }
@@ -120,14 +139,26 @@ func develops(format string, data []byte, o order) ([]exposure, error) {
 	}
 	var prints []exposure
 	for _, c := range o.cuts(m.Rect.Size(), m.Opaque()) {
-		made, err := c.make(m)
-		if err != nil {
-			return nil, err
+		part := c.from(m)
+		for _, f := range c.formats {
+			data, err := f.encode(part)
+			if err != nil {
+				return nil, err
+			}
+			sum := sha256.Sum256(data)
+			prints = append(prints, exposure{c.use, f, c.w, c.h, hex.EncodeToString(sum[:]), data})
 		}
-		sum := sha256.Sum256(made)
-		prints = append(prints, exposure{c.use, c.format, c.w, c.h, hex.EncodeToString(sum[:]), made})
 	}
 	return prints, nil
+}
+
+// unsigned is what an image package says, without the name that it signs with.
+func unsigned(err error) string {
+	_, what, ok := strings.Cut(err.Error(), ": ")
+	if !ok {
+		return err.Error()
+	}
+	return what
 }
 
 // printing is raised whenever the same picture gives other prints than before.

@@ -3,7 +3,6 @@ package build
 import (
 	"bytes"
 	"cmp"
-	"errors"
 	"fmt"
 	"io"
 	"io/fs"
@@ -44,7 +43,7 @@ func (a *Assets) addPictures(site *content.Site, jobs []job, d *Darkroom) error 
 		}
 	}
 	prints, err := d.all(site.FS, photos)
-	if err := errors.Join(append(errs, err)...); err != nil {
+	if err := gathered(append(errs, err)); err != nil {
 		return err
 	}
 	for i, j := range photos {
@@ -106,7 +105,7 @@ func readDrawing(fsys fs.FS, j job) (content.Image, []byte, error) {
 	}
 	img, err := content.ReadImage(j.file, data)
 	if err != nil {
-		return content.Image{}, nil, &PictureError{j.name, err}
+		return content.Image{}, nil, BrokenPictures{j.name: err.Error()}
 	}
 	return img, data, nil
 }

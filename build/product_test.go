@@ -121,8 +121,10 @@ func editionOf(t *testing.T, ar *txtar.Archive) *edition {
 func imageFor(j job) Image {
 	var img Image
 	for _, c := range j.order.cuts(image.Pt(640, 480), true) {
-		name := fmt.Sprintf("%s.%s-%dx%d%s", strings.TrimSuffix(j.name, filepath.Ext(j.name)), c.use, c.w, c.h, c.format)
-		img.take(exposure{Use: c.use, Format: c.format}, Print{"/assets/" + name, mediaTypes[c.format], c.w, c.h})
+		for _, f := range c.formats {
+			name := fmt.Sprintf("%s.%s-%dx%d%s", strings.TrimSuffix(j.name, filepath.Ext(j.name)), c.use, c.w, c.h, f)
+			img.take(exposure{Use: c.use, Format: f}, Print{"/assets/" + name, mediaTypes[f], c.w, c.h})
+		}
 	}
 	return img
 }
