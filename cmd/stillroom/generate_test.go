@@ -16,9 +16,11 @@ import (
 )
 
 // generate makes a valid site of n recipes: those of the starter site as they
-// are, and variations of them with other names, days and tags.
+// are, and variations of them with other names, days and tags. From then on
+// prints are kept in a cache of the test's own.
 func generate(t testing.TB, n int) (dir string) {
 	t.Helper()
+	t.Setenv("XDG_CACHE_HOME", t.TempDir())
 	dir = t.TempDir()
 	if err := os.CopyFS(dir, content.Starter); err != nil {
 		t.Fatal(err)

@@ -54,6 +54,18 @@ func (p *progress) step(done, total int) {
 	p.done, p.total = done, total
 }
 
+// stepOf is step for one part of a task that is told apart from what follows.
+func (p *progress) stepOf(what, after string) func(done, total int) {
+	return func(done, total int) {
+		p.begin(what)
+		if done == total {
+			p.begin(after)
+			return
+		}
+		p.step(done, total)
+	}
+}
+
 // end falls silent, and leaves no half line behind.
 func (p *progress) end() {
 	close(p.stop)

@@ -9,6 +9,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"time"
 
 	"stillroom/build"
 	"stillroom/themes"
@@ -47,6 +48,11 @@ func (c *publishCommand) run(p *program) int {
 	}
 	dir, files, written, err := c.publish(j, progress)
 	progress.end()
+	var broken build.BrokenPictures
+	if errors.As(err, &broken) {
+		j.report = validate.BrokenWithin(j.site, broken)
+		return p.refuse(j, nil)
+	}
 	if err != nil {
 		return p.fail(err)
 	}
@@ -80,16 +86,21 @@ func (c *publishCommand) publish(j judged, progress *progress) (dir string, file
 	if dir, err = c.destination(j.site.Settings.Destination.V); err != nil {
 		return dir, nil, w, err
 	}
-	progress.begin("building")
 	theme, err := c.theme(j.site.Settings.Theme.V)
 	if err != nil {
 		return dir, nil, w, err
 	}
-	if files, err = build.Site(j.checked, theme, nil); err != nil {
+	progress.begin("building")
+	cache := openCache()
+	darkroom := &build.Darkroom{Cache: cache, Progress: progress.stepOf("printing pictures:", "building")}
+	if files, err = build.Site(j.checked, theme, darkroom); err != nil {
 		return dir, nil, w, err
 	}
 	progress.begin("writing")
 	w, err = build.Output{Dir: dir, Progress: progress.step}.Write(files)
+	if disk, ok := cache.(diskCache); ok {
+		disk.tidy(time.Now(), mostKept)
+	}
 	return dir, files, w, err
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"encoding/base64"
 	"errors"
 	"flag"
 	"io/fs"
@@ -28,9 +29,10 @@ func TestScript(t *testing.T) {
 		RequireExplicitExec: true,
 		UpdateScripts:       *update,
 		Cmds: map[string]func(*testscript.TestScript, bool, []string){
-			"exits": exits,
-			"keep":  keep,
-			"same":  same,
+			"exits":    exits,
+			"keep":     keep,
+			"same":     same,
+			"unbase64": unbase64,
 		},
 	})
 }
@@ -58,6 +60,14 @@ func exits(ts *testscript.TestScript, neg bool, args []string) {
 // keep is "keep DIR COPY": it takes a copy of a folder.
 func keep(ts *testscript.TestScript, neg bool, args []string) {
 	ts.Check(os.CopyFS(ts.MkAbs(args[1]), os.DirFS(ts.MkAbs(args[0]))))
+}
+
+// unbase64 is "unbase64 TEXT FILE": it writes the bytes that a text stands for.
+func unbase64(ts *testscript.TestScript, neg bool, args []string) {
+	data, err := base64.StdEncoding.DecodeString(ts.ReadFile(args[0]))
+	ts.Check(err)
+	ts.Check(os.MkdirAll(filepath.Dir(ts.MkAbs(args[1])), 0o777))
+	ts.Check(os.WriteFile(ts.MkAbs(args[1]), data, 0o666))
 }
 
 // same is "same A B": two folders hold the same files, to the byte.
