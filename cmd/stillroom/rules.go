@@ -13,26 +13,64 @@ const rulesHelp = `List what is checked, or explain one rule and say who publish
 
     stillroom rules [ID]
 
-The ID is what stands in brackets at the end of a finding. For example:
+    --all    explain every rule: the whole handbook
+
+The ID is what stands in brackets at the end of a finding. Each rule is shown
+with a text that it finds fault with and one that it lets pass. For example:
 
     stillroom rules time-short
 `
 
 type rulesCommand struct {
-	ID string `arg:"" optional:""`
+	ID  string `arg:"" optional:""`
+	All bool
 }
 
 func (c *rulesCommand) run(p *program) int {
-	if c.ID == "" {
+	switch {
+	case c.All:
+		writeHandbook(p.out)
+		return succeeded
+	case c.ID == "":
 		return listRules(p.out)
 	}
 	r := validate.FindRule(c.ID)
 	if r == nil {
 		return p.fail(fmt.Errorf("there is no rule %s%s; to list them, stillroom rules", c.ID, didYouMean(validate.NearestRule(c.ID))))
 	}
-	fmt.Fprintf(p.out, "%s (%s): %s\n\n%s\n\nSource: %s\n",
-		r.ID, r.Severity, r.Summary, strings.TrimSpace(r.Doc), dated(r.Source))
+	writeRule(p.out, r)
 	return succeeded
+}
+
+// writeHandbook explains every rule.
+func writeHandbook(w io.Writer) {
+	for i, r := range validate.Rules {
+		if i > 0 {
+			fmt.Fprintf(w, "\n%s\n\n", strings.Repeat("-", 72))
+		}
+		writeRule(w, r)
+	}
+}
+
+// writeRule explains a rule, with examples and its source.
+func writeRule(w io.Writer, r *validate.Rule) {
+	fmt.Fprintf(w, "%s (%s): %s\n\n%s\n\n", r.ID, r.Severity, r.Summary, strings.TrimSpace(r.Doc))
+	refused, passed := r.Examples()
+	fmt.Fprintf(w, "It finds fault with %s:\n\n%s\n%s\n", refused.Name, indented(refused.Text), indented(strings.Join(refused.Says, "\n")))
+	fmt.Fprintf(w, "And none with %s:\n\n%s\n", passed.Name, indented(passed.Text))
+	fmt.Fprintf(w, "Source: %s\n", dated(r.Source))
+}
+
+// indented moves every line of a text to the right.
+func indented(text string) string {
+	var b strings.Builder
+	for line := range strings.Lines(strings.TrimRight(text, "\n") + "\n") {
+		if strings.TrimSpace(line) != "" {
+			b.WriteString("    ")
+		}
+		b.WriteString(line)
+	}
+	return b.String()
 }
 
 func listRules(w io.Writer) int {
