@@ -28,6 +28,9 @@ type band struct {
 
 // tables gives the tables by altitude of the entry, those that were written.
 func (j JarMatch) tables() []bandTable {
+	if j.made != nil {
+		return j.made
+	}
 	var ts []bandTable
 	add := func(key string, bands []band, tested []TestedBand) {
 		if len(bands) > 0 {

@@ -60,6 +60,9 @@ func sameFood(food string, method content.Way, pack content.Pack) []string {
 
 // nearestIDs gives the IDs that are most like a misspelt one, at most three.
 func nearestIDs(id string) []string {
+	if id == "" {
+		return nil
+	}
 	var ids []string
 	for _, p := range processes() {
 		ids = append(ids, p.ID)

@@ -12,12 +12,14 @@ var servingWords = []string{
 }
 
 // inJar gives the ingredients that go into the jars: all but those that are
-// said to be for serving.
-func (m *Match) inJar() []Item {
-	if !slices.ContainsFunc(m.Items, Item.isForServing) {
-		return m.Items
+// said to be for serving. Nobody may change them.
+func (m *Match) inJar() []Item { return m.jarred }
+
+func jarred(items []Item) []Item {
+	if !slices.ContainsFunc(items, Item.isForServing) {
+		return items
 	}
-	return slices.DeleteFunc(slices.Clone(m.Items), Item.isForServing)
+	return slices.DeleteFunc(slices.Clone(items), Item.isForServing)
 }
 
 func (in Item) isForServing() bool {

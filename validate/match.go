@@ -11,6 +11,8 @@ type Match struct {
 	Items   []Item       // the recipe's ingredients, in their order
 	Jars    []JarMatch   // one for each entry of Keeping.Processing
 	Tested  []comparison // with the published recipes of Process; empty if none is known
+
+	jarred []Item // what inJar gives
 }
 
 // A JarMatch is an entry of processing beside the tested jar that it is judged by.
@@ -18,11 +20,13 @@ type JarMatch struct {
 	Entry  *content.Processing
 	Tested *JarProcess // of the same size or the next size up; nil if there is none
 	Exact  bool        // the size itself was tested
+
+	made []bandTable // what tables gives, once it is known
 }
 
 // match looks up what a way of keeping cites.
 func match(k *content.Keeping, items []Item) *Match {
-	m := &Match{Keeping: k, Items: items}
+	m := &Match{Keeping: k, Items: items, jarred: jarred(items)}
 	if k.Way.V.Canned() && k.Process.Set() {
 		m.Process, m.Why = FindProcess(k.Process.V, k.Way.V, k.Pack.V)
 	}
@@ -31,6 +35,7 @@ func match(k *content.Keeping, items []Item) *Match {
 		if m.Process != nil && !j.Entry.Jar.V.IsZero() {
 			j.Tested, j.Exact = m.Process.Jar(j.Entry.Jar.V)
 		}
+		j.made = j.tables()
 		m.Jars = append(m.Jars, j)
 	}
 	m.Tested = m.compare()

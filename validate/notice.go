@@ -44,16 +44,26 @@ func Notices() []Notice { return notices() }
 // NoticesOn gives the notices that stand against a case.
 func NoticesOn(c Case) []Notice {
 	var ns []Notice
-	for _, n := range notices() {
-		if n.stands(c) {
-			ns = append(ns, n)
+	all := notices()
+	for i := range all {
+		if all[i].stands(c) {
+			ns = append(ns, all[i])
 		}
 	}
 	return ns
 }
 
 func (n *Notice) stands(c Case) bool {
+	if !n.concerns(c) {
+		return false
+	}
 	c.Said = plain(c.Said)
+	return !saysAny(c.Said, n.Unless) && n.speaksOf(c)
+}
+
+// concerns reports whether the notice is about such a food, kept in such a
+// way, whatever is said of it.
+func (n *Notice) concerns(c Case) bool {
 	switch {
 	case !slices.Contains(n.Foods, c.Food):
 	case len(n.Ways) == 0 && !c.Way.Canned():
@@ -61,9 +71,8 @@ func (n *Notice) stands(c Case) bool {
 	case len(n.Only) > 0 && !slices.Contains(n.Only, c.Process):
 	case slices.Contains(n.Except, c.Process):
 	case n.With != ItemOther && !slices.Contains(c.Items, n.With):
-	case saysAny(c.Said, n.Unless):
 	default:
-		return n.speaksOf(c)
+		return true
 	}
 	return false
 }

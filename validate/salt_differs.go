@@ -23,11 +23,11 @@ spoon is weighed by a table: 18 g to a tablespoon of canning salt.`,
 	},
 	CheckKeeping: func(_ *content.Recipe, m *Match) []Finding {
 		k := m.Keeping
-		reckoned := m.saltReckoned()
-		if k.Way.V != content.Fermenting || !k.Salt.Set() || reckoned == nil {
+		if k.Way.V != content.Fermenting || !k.Salt.Set() {
 			return nil
 		}
-		if !differ(k.Salt.V.Low, reckoned) || !differ(k.Salt.V.High, reckoned) || holdsShare(k.Salt.V, reckoned) {
+		reckoned := m.saltReckoned()
+		if reckoned == nil || !differ(k.Salt.V.Low, reckoned) || !differ(k.Salt.V.High, reckoned) || holdsShare(k.Salt.V, reckoned) {
 			return nil
 		}
 		return []Finding{{

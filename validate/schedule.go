@@ -73,7 +73,7 @@ func pressureUnder(b band, s *Schedule) (TestedBand, bool) {
 		return TestedBand{}, false
 	}
 	for _, t := range s.Bands {
-		if t.touches(b.span) && b.value.Cmp(feet(t.PSI)) < 0 {
+		if t.touches(b.span) && compareWhole(b.value, t.PSI) < 0 {
 			return t, true
 		}
 	}

@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"cmp"
 	"fmt"
 	"math/big"
 	"strconv"
@@ -27,13 +28,13 @@ func spanOf[T any](b content.Band[T]) span {
 // next one's beginning (1,000 and 1,001) belongs to neither, so that 305 m,
 // the published metric edge for 1,000 ft, stays inside.
 func (b TestedBand) touches(s span) bool {
-	if s.to != nil && s.to.Cmp(feet(b.From)) < 0 {
+	if s.to != nil && compareWhole(s.to, b.From) < 0 {
 		return false
 	}
 	if b.To == 0 {
 		return true
 	}
-	c := s.from.Cmp(feet(b.To))
+	c := compareWhole(s.from, b.To)
 	return c < 0 || c == 0 && !s.over
 }
 
@@ -51,6 +52,14 @@ func (b TestedBand) at() string {
 		return b.String()
 	}
 	return "at " + b.String()
+}
+
+// compareWhole compares a number with a whole one, as big.Rat.Cmp does.
+func compareWhole(x *big.Rat, n int) int {
+	if x.IsInt() && x.Num().IsInt64() {
+		return cmp.Compare(x.Num().Int64(), int64(n))
+	}
+	return x.Cmp(feet(n))
 }
 
 func feet(n int) *big.Rat { return new(big.Rat).SetInt64(int64(n)) }

@@ -2,7 +2,6 @@ package validate
 
 import (
 	"fmt"
-	"math/big"
 
 	"stillroom/content"
 )
@@ -113,7 +112,7 @@ func (s Schedule) minutes() int {
 // shorter reports whether the duration, or the low end of a range, is under
 // that many minutes.
 func shorter(d content.Duration, minutes int) bool {
-	return d.Minutes().Cmp(new(big.Rat).SetInt64(int64(minutes))) < 0
+	return compareWhole(d.Minutes(), minutes) < 0
 }
 
 // jars names the jar in a finding: "pint jars", or "500 ml jars, judged as
