@@ -50,6 +50,9 @@ func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Repor
 	for _, e := range s.Episodes {
 		fs = append(fs, checkEpisode(e, s, Rules)...)
 	}
+	for _, p := range s.Pages {
+		fs = append(fs, checkText(textOfPage(p), Rules)...)
+	}
 	fs = append(fs, checkSite(s, Rules)...)
 	sortFindings(fs)
 	rep = Report{Findings: fs, Counts: count(s, fs)}
@@ -77,6 +80,7 @@ func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
 		}
 		fs = append(fs, rule.stamp(eachWay(rule, r, matches))...)
 	}
+	fs = append(fs, checkText(textOfRecipe(r, matches), rules)...)
 	refused := checkAccept(r, fs)
 	takeAsRead(fs, r.Accept)
 	return append(fs, refused...)
@@ -102,6 +106,21 @@ func checkEpisode(e *content.Episode, s *content.Site, rules []*Rule) []Finding 
 	for _, rule := range rules {
 		if rule.CheckEpisode != nil {
 			fs = append(fs, rule.stamp(rule.CheckEpisode(e, s))...)
+		}
+	}
+	return append(fs, checkText(textOfEpisode(e, s), rules)...)
+}
+
+// checkText runs the rules that read on what a recipe, an episode or a page
+// says.
+func checkText(t *Text, rules []*Rule) []Finding {
+	var fs []Finding
+	for _, rule := range rules {
+		if rule.Practice != nil {
+			fs = append(fs, rule.stamp(rule.checkPractice(t))...)
+		}
+		if rule.CheckText != nil {
+			fs = append(fs, rule.stamp(rule.CheckText(t))...)
 		}
 	}
 	return fs

@@ -4,8 +4,8 @@ import "stillroom/content"
 
 // A Rule is one thing that is checked, and who published it.
 //
-// A rule has one of Check, CheckKeeping, CheckEpisode and CheckSite, or none if it
-// only names a family of faults that reading finds.
+// A rule has one of the checks, or a Practice, or none if it only names a family
+// of faults that reading finds.
 type Rule struct {
 	ID       string // printed in findings; never reused
 	Severity Severity
@@ -17,4 +17,7 @@ type Rule struct {
 	CheckKeeping func(*content.Recipe, *Match) []Finding // once for each way of keeping
 	CheckEpisode func(*content.Episode, *content.Site) []Finding
 	CheckSite    func(*content.Site) []Finding
+
+	Practice  *Practice             // what a text must not tell its readers to do
+	CheckText func(*Text) []Finding // once for each recipe, episode and page
 }

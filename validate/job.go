@@ -1,0 +1,160 @@
+package validate
+
+import "stillroom/content"
+
+// A job is what a time in a text is spent on.
+type job int
+
+// The jobs.
+const (
+	jobUnknown   job = iota
+	jobProcess       // the process of filled jars
+	jobVent          // the steam that leaves a pressure canner before it is closed
+	jobSterilise     // empty jars in boiling water
+	jobOther         // anything else: to simmer, rest, soak
+)
+
+// otherJobs are the verbs of work that is no process, in families.
+const otherJobs = `rest~ simmer~ cook~ stand~ cool~ wait~ soak~ sit~ steep~ blanch~ dip~ stir~ heat~ roast~ bake~ dry~ dries
+	freeze~ chill~ refrigerate~ drain~ drip~ ferment~ preheat~ marinate~ infuse~ shake~ whisk~ blister~ scald~ warm~ thaw~
+	condition~ macerate~ press~ knead~ brine~ salt~ wilt~ saute~ fry~ brown~ caramelise~ caramelize~ parboil~ poach~ stew~
+	test~ testing taste~ eat~ serve~ reheat~ melt~ dissolve~ skim~ watch~ off uncover~ undisturbed untouched lift~ move~
+	peel~ pit pitting slip~ keep~ leave~ let lets hold~ store~ hands_on preparing prepare~ work~ swell~ settle~ pulse~ blend~
+	lost stopped stops rocking smells whole entire tastes picking age~ mellow~`
+
+// jobOf tells what a time is spent on, by the words around it: those just
+// behind it, else the nearest verb before it, else the sentence before.
+func (s *sentence) jobOf(f mention) job {
+	if s.isAny(f.from-1, "after within every last first before each") {
+		return jobOther
+	}
+	if j := s.jobBehind(f); j != jobUnknown {
+		return j
+	}
+	if j := s.jobBefore(f.from); j != jobUnknown {
+		return j
+	}
+	if !s.namesJarOrHeight(f) {
+		return jobUnknown
+	}
+	b := s.before()
+	for n := 0; b != nil && n < 3; n++ {
+		if j := b.jobBefore(b.len()); j != jobUnknown {
+			return j
+		}
+		b = b.before()
+	}
+	return jobProcess
+}
+
+// jobBehind looks at the words behind a time: "a 10-minute process", "5
+// minutes of simmering", "10 minutes in the canner".
+func (s *sentence) jobBehind(f mention) job {
+	const far = 5
+	for k := f.to; k < min(f.to+far, s.len()) && !parts(s.at(k-1).after) && s.at(k-1).after != ','; k++ {
+		switch {
+		case s.is(k, famProcess), s.isAny(k, "bath") && s.isAny(k-1, "water"):
+			if s.jobBefore(f.from) == jobOther && k-f.to > 2 {
+				return jobUnknown
+			}
+			return jobProcess
+		case s.is(k, famCanner) && s.jobBefore(f.from) == jobUnknown:
+			return jobProcess
+		case s.is(k, famSterilise):
+			return jobSterilise
+		case k-f.to <= 2 && s.is(k, famOtherJob), s.isAny(k, "to") && (s.isAny(k+1, "cool set seal come") || s.is(k+1, famSterilise)):
+			return jobOther
+		case s.is(k, famOrder):
+			return jobUnknown
+		}
+	}
+	return jobUnknown
+}
+
+// jobBefore finds the nearest word before a place that tells the job.
+func (s *sentence) jobBefore(i int) job {
+	for k := i - 1; k >= 0; k-- {
+		if k < i-1 && (s.at(k).after == ';' || s.at(k).after == '?') {
+			break
+		}
+		switch {
+		case s.isAny(k, "vent venting vented vents exhaust exhausting"):
+			return jobVent
+		case s.isAny(k, "boil boils boiling boiled") && !s.isAny(k+1, "water"):
+			if j := s.boils(k, i); j != jobUnknown {
+				return j
+			}
+		case s.is(k, famSterilise):
+			return jobSterilise
+		case s.is(k, famProcess):
+			if s.isFoodProcessor(k) || s.isAny(k+1, "takes took") && s.isAny(k-1, "whole entire the this") {
+				return jobOther
+			}
+			return jobProcess
+		case s.isAny(k, "clock timer timing count counted counting timed"), s.isAny(k, "time") && s.is(k+1, famIt):
+			return jobProcess
+		case s.is(k, famOtherJob):
+			if s.isAny(k, "keep leave let hold keeping leaving") && s.inBoilingWater(k, i) {
+				return jobProcess
+			}
+			return jobOther
+		}
+	}
+	return jobUnknown
+}
+
+// boils tells what is boiled: filled jars are processed, empty ones sterilised,
+// anything else is cooked. "A full rolling boil" says nothing.
+func (s *sentence) boils(k, end int) job {
+	if s.isAny(k-1, "a the rolling full hard") || s.isAny(k-2, "to at from") && s.isAny(k-1, "a the") || s.isAny(k, "boiling") && !s.is(k+1, famDetermine) {
+		return jobUnknown
+	}
+	for i := k + 1; i < min(k+5, end); i++ {
+		if s.is(i, famJar) && !s.isAny(i, "pint quart") {
+			if s.forEmptyJars() || s.heading != nil && s.heading.says(famSterilise) {
+				return jobSterilise
+			}
+			return jobProcess
+		}
+	}
+	return jobOther
+}
+
+// says reports whether a word of a family stands anywhere in the passage.
+func (p *passage) says(f family) bool {
+	for i := range p.sentences {
+		if p.sentences[i].has(f) {
+			return true
+		}
+	}
+	return false
+}
+
+func (s *sentence) isFoodProcessor(k int) bool {
+	return s.isAny(k-1, "food") || s.anyOf("blender smooth puree pulse chopped processor")
+}
+
+// inBoilingWater reports whether jars are kept in boiling water or the canner
+// between two places, with the heat on.
+func (s *sentence) inBoilingWater(from, to int) bool {
+	if s.anyOf("off hot warm until needed ready simmering") || s.forEmptyJars() {
+		return false
+	}
+	return s.find(famJar, from, to) >= 0 && (s.anyIn("boiling bath", from, s.len()) || s.find(famCanner, from, s.len()) >= 0)
+}
+
+// namesJarOrHeight reports whether a time stands beside a size of jar or an
+// altitude, as the times of a process do.
+func (s *sentence) namesJarOrHeight(f mention) bool {
+	for i := range s.len() {
+		if s.jarAt(i) != "" {
+			return true
+		}
+	}
+	for _, g := range s.figures() {
+		if g.dimension() == content.AltitudeDim {
+			return true
+		}
+	}
+	return false
+}

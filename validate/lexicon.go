@@ -1,0 +1,96 @@
+package validate
+
+import (
+	"fmt"
+	"strings"
+	"sync"
+
+	"stillroom/content"
+)
+
+// A lexicon knows the words that the rules on texts look for, by number, and
+// the phrases that are made of them. It is built once and then only read.
+type lexicon struct {
+	ids      map[string]int32
+	families []families // of each word, by its number
+	openers  [][]int32  // of each word, the phrases that it may open
+	phrases  []phrase
+	owners   map[*Practice]int32
+	units    map[int32]content.Unit
+}
+
+// families is a set of families.
+type families uint64
+
+// is reports whether a word belongs to a family.
+func (l *lexicon) is(id int32, f family) bool { return l.families[id]&(1<<f) != 0 }
+
+// learnt is the lexicon of all rules. Only what reads texts may speak of it:
+// the checks of rules meet it through the sentences that they are given.
+var learnt = sync.OnceValue(func() *lexicon { return newLexicon(Rules) })
+
+func newLexicon(rules []*Rule) *lexicon {
+	l := &lexicon{ids: map[string]int32{"": 0}, families: make([]families, 1), owners: map[*Practice]int32{}}
+	for f, words := range familyWords {
+		for _, w := range strings.Fields(words) {
+			for _, form := range variants(w) {
+				l.families[l.id(form)] |= 1 << f
+			}
+		}
+	}
+	l.openers = make([][]int32, len(l.families))
+	for kind, lines := range cuePhrases {
+		for _, p := range split(lines) {
+			l.addPhrase(p, int32(kind))
+		}
+	}
+	for _, r := range rules {
+		if r.Practice == nil {
+			continue
+		}
+		owner := int32(len(cuePhrases) + len(l.owners))
+		l.owners[r.Practice] = owner
+		for _, p := range split(r.Practice.Phrases) {
+			l.addPhrase(p, owner)
+		}
+	}
+	l.units = l.unitIDs()
+	return l
+}
+
+// split gives the phrases of a list, one a line or parted by ";".
+func split(lines string) []string {
+	return strings.FieldsFunc(lines, func(r rune) bool { return r == '\n' || r == ';' })
+}
+
+// id gives the number of a word, a new one if it has none.
+func (l *lexicon) id(word string) int32 {
+	if n, ok := l.ids[word]; ok {
+		return n
+	}
+	n := int32(len(l.families))
+	l.ids[word] = n
+	l.families = append(l.families, 0)
+	if l.openers != nil {
+		l.openers = append(l.openers, nil)
+	}
+	return n
+}
+
+// variants gives the forms of a word that ends in "~", or the word alone.
+func variants(w string) []string {
+	if base, ok := strings.CutSuffix(w, "~"); ok {
+		return forms(base)
+	}
+	return []string{w}
+}
+
+// familyNamed gives the family that "@name" speaks of.
+func familyNamed(name string) family {
+	for f, n := range familyNames {
+		if n == name {
+			return family(f)
+		}
+	}
+	panic(fmt.Sprintf("no family of words is called %q", name))
+}

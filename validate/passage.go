@@ -1,0 +1,156 @@
+package validate
+
+import "stillroom/content"
+
+// A place is where in a recipe or an episode a passage stands.
+type place string
+
+// The places.
+const (
+	placeName    place = "name"
+	placeSummary place = "summary"
+	placeGear    place = "gear"
+	placeCaution place = "caution"
+	placePicture place = "picture" // what a picture shows
+	placeLog     place = "log"     // a note of the kitchen log
+	placeHead    place = "head"    // the body before the first step
+	placeStep    place = "step"
+	placeNotes   place = "notes" // the body after the first step, but for the steps
+	placeHeading place = "heading"
+	placeChapter place = "chapter"
+	placeSpoken  place = "spoken" // the transcript
+)
+
+// A passage is a paragraph, a step, a line of the front matter: a stretch of
+// running text that hangs together.
+type passage struct {
+	place     place
+	text      string // plain, in one line
+	low       string // the same in small letters
+	tokens    []token
+	sentences []sentence
+	lex       *lexicon
+	trace     trace
+	heading   *passage // the heading that it stands under; nil if there is none
+	part      int      // of a step: its part of the method
+	denied    bool     // it stands in a list of what is not to be done
+	links     []string // the addresses that it leads to
+	second    float64  // of a spoken passage: when it begins
+}
+
+// A trace leads from a passage back to the file.
+type trace struct {
+	fixed  content.Pos // of a value of the front matter
+	source []byte      // nil for a value of the front matter
+	begin  content.Pos // where source begins
+	pieces []piece     // in order
+}
+
+// A piece is a stretch of a passage that was written as it stands.
+type piece struct {
+	at     int // in the passage
+	source int // in the file's text
+	len    int
+}
+
+// pos gives the place of a byte of the passage.
+func (t *trace) pos(at int) content.Pos {
+	if t.source == nil {
+		return t.fixed
+	}
+	offset := 0
+	for _, p := range t.pieces {
+		if p.at > at {
+			break
+		}
+		offset = p.source + min(at-p.at, p.len)
+	}
+	return placeIn(t.source, t.begin, offset)
+}
+
+// placeIn gives the place of an offset in a text that begins at a place.
+func placeIn(text []byte, begin content.Pos, offset int) content.Pos {
+	p := begin
+	for _, c := range text[:min(offset, len(text))] {
+		if c == '\n' {
+			p.Line++
+			p.Col = 1
+		} else {
+			p.Col++
+		}
+	}
+	return p
+}
+
+// pos gives the place in the file of a token of the sentence.
+func (s *sentence) pos(i int) content.Pos { return s.trace.pos(int(s.at(i).start)) }
+
+// cut makes the passage ready: in small letters, in sentences, with what the
+// lexicon finds in them.
+func (p *passage) cut(l *lexicon) {
+	p.lex = l
+	p.low = lowerASCII(p.text)
+	z := tokenizer{lex: l, text: []byte(p.text), tokens: make([]token, 0, len(p.text)/5+4)}
+	z.run()
+	p.tokens, p.sentences = z.tokens, z.ends
+	var hits [64]hit
+	for i := range p.sentences {
+		s := &p.sentences[i]
+		s.passage = p
+		s.sort(l.search(s, hits[:0]))
+	}
+}
+
+// lowerASCII gives a text in small letters; every byte keeps its place.
+func lowerASCII(s string) string {
+	b := []byte(s)
+	for i, c := range b {
+		if 'A' <= c && c <= 'Z' {
+			b[i] = c + 'a' - 'A'
+		}
+	}
+	return string(b)
+}
+
+// sort parts the hits of cues from those of practices. Of cues that overlap,
+// the first and longest counts.
+func (s *sentence) sort(found []hit) {
+	end := -1
+	for i, h := range found {
+		if int(h.owner) >= len(cuePhrases) {
+			if !within(found, h) {
+				s.hits = append(s.hits, h)
+			}
+			continue
+		}
+		if longerFollows(found[i+1:], h) || h.from < end {
+			continue
+		}
+		s.cues = append(s.cues, h)
+		end = h.to
+	}
+}
+
+// within reports whether a longer hit of the same owner covers one.
+func within(found []hit, h hit) bool {
+	for _, o := range found {
+		if o.owner == h.owner && o.from <= h.from && h.to <= o.to && o.to-o.from > h.to-h.from && (!o.maybe || h.maybe) {
+			return true
+		}
+	}
+	return false
+}
+
+// longerFollows reports whether a longer cue begins at the same place, or one
+// as long that denies nothing.
+func longerFollows(rest []hit, h hit) bool {
+	for _, r := range rest {
+		if r.from != h.from {
+			return false
+		}
+		if int(r.owner) < len(cuePhrases) && (r.to > h.to || r.to == h.to && r.owner > h.owner) {
+			return true
+		}
+	}
+	return false
+}

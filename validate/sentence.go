@@ -1,0 +1,82 @@
+package validate
+
+// A sentence is a stretch of the tokens of a passage.
+type sentence struct {
+	*passage
+	first, last int32 // its tokens
+	end         byte  // . ? ! or 0
+	hits, cues  []hit // in order of place
+	figs        []mention
+	counted     bool // figs are read
+}
+
+// at gives a token by its place in the sentence.
+func (s *sentence) at(i int) *token { return &s.tokens[int(s.first)+i] }
+
+// len is how many tokens there are.
+func (s *sentence) len() int { return int(s.last - s.first) }
+
+// is reports whether a token is one of a family of words.
+func (s *sentence) is(i int, f family) bool {
+	return 0 <= i && i < s.len() && s.lex.is(s.at(i).id, f)
+}
+
+// find gives the place of the first word of a family from a place on, -1 if
+// there is none before another.
+func (s *sentence) find(f family, from, to int) int {
+	for i := max(from, 0); i < min(to, s.len()); i++ {
+		if s.is(i, f) {
+			return i
+		}
+	}
+	return -1
+}
+
+// has reports whether a word of the family stands anywhere in it.
+func (s *sentence) has(f family) bool { return s.find(f, 0, s.len()) >= 0 }
+
+// clause gives the ends of the part between parting marks that a place lies in.
+func (s *sentence) clause(i int) (from, to int) {
+	from, to = i, i+1
+	for from > 0 && !parts(s.at(from-1).after) {
+		from--
+	}
+	for to < s.len() && !parts(s.at(to-1).after) {
+		to++
+	}
+	return from, to
+}
+
+// word gives a word in small letters.
+func (s *sentence) word(i int) string {
+	if i < 0 || i >= s.len() {
+		return ""
+	}
+	t := s.at(i)
+	return s.low[t.start:t.end]
+}
+
+// words gives the text from one token to before another, as it was written.
+func (s *sentence) words(from, to int) string {
+	if from >= to {
+		return ""
+	}
+	return s.text[s.at(from).start:s.at(to-1).end]
+}
+
+// before and next give the sentences around one in its passage; nil at the
+// ends.
+func (s *sentence) before() *sentence { return s.neighbour(-1) }
+func (s *sentence) next() *sentence   { return s.neighbour(+1) }
+
+func (s *sentence) neighbour(step int) *sentence {
+	for i := range s.sentences {
+		if s.sentences[i].first == s.first {
+			if i += step; 0 <= i && i < len(s.sentences) {
+				return &s.sentences[i]
+			}
+			return nil
+		}
+	}
+	return nil
+}
