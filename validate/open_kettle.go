@@ -1,0 +1,35 @@
+package validate
+
+// openKettle reports the heat of the food, or of the jar, taken for a process.
+var openKettle = &Rule{
+	ID:       "open-kettle",
+	Severity: Error,
+	Summary:  "the heat of the food, or of the jar, taken for a process",
+	Doc: `Hot food in a hot jar will often pull the lid down. It was not hot enough, for
+long enough, in the middle of the jar, and the air above it was not driven out.
+Of all unsafe ways this is the commonest; a good seal is no sign that it was
+enough.`,
+	Source: Source{
+		Title:   "UNH Extension, top questions",
+		Address: "https://extension.unh.edu/blog/2017/08/top-food-preservation-questions",
+	},
+	Practice: &Practice{
+		Phrases: `heat of|from .. will|should|does|is|alone|that|enough ... seal~|sealed; heat of|from .. seal~|seals .. @jar|@lid|@it
+			hot|boiling jam|jelly|food|fruit|sauce|salsa|contents|liquid|syrup|mixture|preserves|marmalade|chutney|filling|brine|juice .. will|should|does|itself|alone .. seal~
+			hot|boiling jam|jelly|food|fruit|sauce|salsa|contents|liquid|syrup|preserves|marmalade|chutney|brine .. seals|sealed .. @lid|@jar|@it
+			open kettle; open_kettled; hot_fill|hot_pour|overflow method|technique|bottling|canning|seal; residual heat .. seal~; seal~ from|with|by .. heat of
+			maybe seal~ themselves|itself; maybe seal~ .. by|on their|its|them|itself own?; maybe @lid|@jar|@it .. will|should|'ll seal as|when|while .. cool~`,
+		Where:   unprocessed,
+		Message: "the heat of the food is not a process",
+		Advice:  "Process the filled jars for the tested time.",
+	},
+}
+
+// unprocessed holds for what is always wrong, and for "they seal by
+// themselves" where nothing is processed; the heat of a canner does seal jars.
+func unprocessed(t *Text, s *sentence, h hit) bool {
+	if h.maybe {
+		return t.Recipe != nil && !t.canned() && !s.forCold()
+	}
+	return !s.has(famCanner) && !s.has(famProcess) && !s.anyIn("bath steam water", h.from, h.to)
+}

@@ -1,0 +1,25 @@
+package validate
+
+// overRipe reports over-ripe or damaged produce called right for canning.
+var overRipe = &Rule{
+	ID:       "over-ripe",
+	Severity: Warning,
+	Summary:  "over-ripe or damaged produce called right for canning",
+	Doc: `Acid falls as fruit and tomatoes ripen past their best, and bruises bring more
+germs than a process was set for. Can what is just ripe and sound. Small bad
+places may be cut out of fruit for jam; the rest goes to the table, the freezer
+or the compost.`,
+	Source: Source{
+		Title:   "Rutgers NJAES, salsa",
+		Address: "https://njaes.rutgers.edu/food-safety/home-food-preservation/salsa.php",
+	},
+	Practice: &Practice{
+		Phrases: `overripe|over_ripe|bruised|mushy|past_their_prime|past_their_best|past_its_prime|rotten|rotting|half_rotten|going_soft ... perfect|great|ideal|fine|good|best|right|wonderful|work|works|okay|ok .. for|in|here
+			perfect|great|ideal|good|fine|best|way|works|use|time .. for|to_use|to_use_up|up|with|place .. overripe|over_ripe|bruised|mushy|rotten|past_their_prime
+			use~|can|save~|canning|choose .. overripe|over_ripe|bruised|mushy|rotten .. tomato~|tomatoes|fruit|fruits|peaches|pears|apples|berries|plums|ones|produce
+			seconds .. perfect|great|ideal|good|fine for|in; overripe|over_ripe|bruised is|are fine|ok|okay|good|perfect|best`,
+		Where:   inCanned,
+		Message: "over-ripe or bruised produce has less acid",
+		Advice:  "Ask for just-ripe, sound produce.",
+	},
+}

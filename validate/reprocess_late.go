@@ -1,0 +1,57 @@
+package validate
+
+import (
+	"fmt"
+
+	"stillroom/content"
+)
+
+// reprocessLate reports an unsealed jar that is to be processed again after
+// more than a day.
+var reprocessLate = &Rule{
+	ID:       "reprocess-late",
+	Severity: Error,
+	Summary:  "an unsealed jar processed again after more than 24 hours",
+	Doc: `A jar that did not seal may be processed again within 24 hours: emptied, heated,
+packed with a new lid, for the full time. Later, what got in has had time to grow.
+Otherwise it goes in the refrigerator at once, or is frozen.`,
+	Source: Source{
+		Title:   "USDA Complete Guide to Home Canning, AIB 539 (2015): within 24 hours (memory)",
+		Address: "",
+	},
+	CheckText: checkReprocessLate,
+}
+
+func checkReprocessLate(t *Text) []Finding {
+	if !t.canned() {
+		return nil
+	}
+	most := LimitRat("reprocess-window")
+	var fs []Finding
+	for s := range t.sentences() {
+		if !s.speaksOfReprocessing() {
+			continue
+		}
+		for _, f := range s.figures() {
+			late := mention{low: f.high, high: f.high, unit: f.unit}.in(content.Hour)
+			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to", f.from-3, f.from) || s.stance(hit{from: f.from, to: f.to}) != told {
+				continue
+			}
+			fs = append(fs, Finding{
+				Pos:     s.pos(f.from),
+				Message: fmt.Sprintf("%s is too late to process a jar again", s.words(f.from, f.to)),
+				Advice:  "Say within 24 hours, with a new lid and for the full time.",
+			})
+			break
+		}
+	}
+	return fs
+}
+
+// speaksOfReprocessing reports whether a sentence is about a second process.
+func (s *sentence) speaksOfReprocessing() bool {
+	if s.anyOf("reprocess reprocessed reprocessing") || s.anyOf("re") && s.has(famProcess) {
+		return true
+	}
+	return (s.has(famProcess) || s.anyOf("redo redone recan")) && s.anyOf("again redo redone recan") && s.near("unsealed seal sealed fail failed fails")
+}

@@ -1,0 +1,35 @@
+package validate
+
+import "stillroom/content"
+
+// shopJars reports jars that food was bought in used for canning.
+var shopJars = &Rule{
+	ID:       "shop-jars",
+	Severity: Error,
+	Summary:  "jars that food was bought in used for canning",
+	Doc: `A jar that held mayonnaise or sauce was made for one use. It breaks more easily,
+above all in a pressure canner, and its rim does not fit a two-piece lid well.
+In boiling water it is a warning only: they are tolerated for acid food, and
+lose more seals.`,
+	Source: Source{
+		Title:   "USDA Complete Guide to Home Canning (jars)",
+		Address: "https://mail.recipesource.com/misc/canning/jars-lids1.html",
+	},
+	Practice: &Practice{
+		Phrases: `mayonnaise|mayo|recycled|upcycled|repurposed|peanut_butter|spaghetti_sauce|pasta_sauce|store_bought|baby_food|coffee|commercial|supermarket|shop jar~|jars
+			reuse~|re_use|save~|use~|wash~|recycle~ .. old|empty|commercial|store_bought|bought|used|any .. jam|pickle|sauce|mayonnaise|honey|salsa|food? jars; any clean|old|glass|empty? jar~|jars .. with|will|works|do; jars|jar saved|left from|over
+			one_piece|lug|twist_off|original .. lids|caps|closures|lid`,
+		Where:   jarsForShelf,
+		Grade:   shopJarsWeigh,
+		Message: "jars that food was bought in are not made for canning",
+		Advice:  "Ask for jars made for home canning, with two-piece lids.",
+	},
+}
+
+// shopJarsWeigh makes it an error only where jars are put under pressure.
+func shopJarsWeigh(t *Text, s *sentence) Severity {
+	if t.hasWay(content.PressureCanner) || s.anyOf("pressure") {
+		return Error
+	}
+	return Warning
+}

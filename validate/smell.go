@@ -1,0 +1,33 @@
+package validate
+
+import "stillroom/content"
+
+// smellTest reports a look or a sniff taken for a test of safety.
+var smellTest = &Rule{
+	ID:       "smell-test",
+	Severity: Error,
+	Summary:  "a look or a sniff taken for a test of safety",
+	Doc: `The poison of botulism has no smell, no look and no taste. A jar that looks and
+smells as it should tells nothing; one that does not is thrown out. What counts
+is that it was processed for the tested time and that its seal has held.`,
+	Source: Source{
+		Title:   "NCHFP on dry canning",
+		Address: "https://preservingfoodathome.com/category/uncategorized/",
+	},
+	Practice: &Practice{
+		Phrases: `if .. smell~|look~ .. fine|good|ok|okay|right|alright|normal|fresh ... safe|fine|eat|good|ok|use|keep|edible|probably|go
+			trust|follow|use|believe|rely_on your nose|eyes|senses|own_nose; sniff|smell|nose test; rely .. nose|smell|senses
+			you|you'll|you'd|one|we|we'd|will|would|can|could|should .. smell|see|notice|know|tell .. if|when|whether|that|by|from|straight|right ... bad|off|spoil~|botulism|botulinum|unsafe|wrong|toxin~|rancid|safe|good
+			you|you'll|you'd|we'd will|would|could? smell|see|notice botulism|botulinum|it; you can smell|see|notice botulism|botulinum|spoilage; can|could tell .. by|from .. smell|smelling|look|looks|looking|nose
+			botulism|spoiled|bad|contaminated|toxin .. smells|stinks|reeks|would smell|stink|look; sniff~|smell~ .. to|and .. see|check|tell|make_sure|decide .. safe|bad|good|off|fine|spoil~|ok|okay|edible
+			looks|smells fine|good|okay .. so|and? .. safe|eat|edible; as_long_as .. looks|smells .. fine|good|okay|right|clear`,
+		Where:   notFerment,
+		Message: "nobody can see or smell botulism",
+		Advice:  "Say instead what to throw out: bulging, leaking, spurting, mouldy, or not processed as tested.",
+	},
+}
+
+// notFerment leaves out a crock, whose smell tells when it is done.
+func notFerment(t *Text, s *sentence, _ hit) bool {
+	return !t.hasWay(content.Fermenting) || s.anyOf("botulism")
+}

@@ -1,0 +1,22 @@
+package validate
+
+// tasteTest reports tasting advised as the test of a doubtful jar.
+var tasteTest = &Rule{
+	ID:       "taste-test",
+	Severity: Error,
+	Summary:  "tasting advised as the test of a doubtful jar",
+	Doc: `A taste of what is spoiled can be enough to make somebody very ill, and what is
+poisonous may taste of nothing. Never taste from a jar that is in doubt. To
+taste for salt or sourness while cooking is another matter.`,
+	Source: Source{
+		Title:   "Salsa cautions list, extension style",
+		Address: "https://great-salsa.com/canning/salsa-cautions-tips/",
+	},
+	Practice: &Practice{
+		Phrases: `taste~|try~|sample~|lick~|nibble~ .. a|it|them|some|first|little|bit|one|spoonful ... to|and .. see|check|tell|find_out|know|make_sure|test|decide ... safe|bad|off|spoil~|gone|fit|edible|turned|okay_to_eat|good_to_eat|still_good|rotten
+			taste test ... safe|spoil~|bad; tell .. by|from tasting|taste .. it|whether|if|when? .. bad|off|safe|spoil~|good; taste~ .. to|and .. see|check|tell|make_sure|decide ... safe|spoil~|bad|off|gone|edible|turned|still_good
+			if .. tastes|taste~ .. fine|good|okay|ok|alright|right|normal ... safe|eat|fine|keep|okay|ok|use; a|small|little|tiny taste will tell|show|settle; when_in_doubt|if_in_doubt|if_unsure|not_sure .. taste~|try~`,
+		Message: "a doubtful jar is never tasted",
+		Advice:  "Say: when in doubt, throw it out, untasted.",
+	},
+}

@@ -1,0 +1,60 @@
+package validate
+
+import (
+	"fmt"
+	"math/big"
+
+	"stillroom/content"
+)
+
+// waterDepth reports words for less than an inch of water over the jars.
+var waterDepth = &Rule{
+	ID:       "water-depth",
+	Severity: Warning,
+	Summary:  "less than an inch of water over the jars",
+	Doc: `The lids stay under at least 1 inch (2.5 cm) of boiling water from beginning to
+end; under less, the top of the jar heats more slowly than it did when the time was
+measured. The page tells readers so in any case, so a step may leave it out, but not
+say less. A steam canner has no water over its jars.`,
+	Source: Source{
+		Title:   "USU Extension questions column, citing NCHFP",
+		Address: "http://www.thespectrum.com/story/life/family/2014/08/26/safety-first-canning-garden-produce/14634595/?from=global&sessionKey=&autologin=",
+	},
+	CheckText: checkWaterDepth,
+}
+
+func checkWaterDepth(t *Text) []Finding {
+	if !t.canned() {
+		return nil
+	}
+	var fs []Finding
+	for s := range t.sentences() {
+		if !s.anyOf("water") || !s.has(famJar) && !s.has(famLid) && !s.anyOf("them") {
+			continue
+		}
+		for _, f := range s.figures() {
+			if !s.overJars(f) || !tooShallow(f) || s.stance(hit{from: f.from, to: f.to}) != told {
+				continue
+			}
+			fs = append(fs, Finding{
+				Pos:     s.pos(f.from),
+				Message: fmt.Sprintf("%s of water over the jars is too little", s.words(f.from, f.to)),
+				Advice:  "Say at least 1 inch (2.5 cm), from beginning to end.",
+			})
+		}
+	}
+	return fs
+}
+
+// overJars reports whether a length is how deep water stands over jars.
+func (s *sentence) overJars(f mention) bool {
+	if f.dimension() != content.LengthDim || s.forEmptyJars() {
+		return false
+	}
+	after := s.anyIn("over above", f.to, f.to+5)
+	covers := s.anyIn("cover covers covered covering submerged", 0, f.from) && s.anyIn("by with", f.from-3, f.from)
+	return (after || covers) && !s.anyIn("headspace rim leaving", f.from-4, f.to+3)
+}
+
+// tooShallow reports whether a depth is under an inch; 2.5 cm passes for one.
+func tooShallow(f mention) bool { return f.in(content.Inch).Cmp(big.NewRat(98, 100)) < 0 }

@@ -1,0 +1,35 @@
+package validate
+
+// wrongHeat reports jars processed by microwave, dishwasher, slow cooker or
+// sun.
+var wrongHeat = &Rule{
+	ID:       "wrong-heat",
+	Severity: Error,
+	Summary:  "jars processed by microwave, dishwasher, slow cooker or sun",
+	Doc: `Only boiling water, steam for acid food, and steam under pressure have been
+measured to reach the middle of a jar. A dishwasher, a slow cooker, an air fryer
+and the sun are not hot enough; a microwave is hot in some places only.
+
+They may wash or warm empty jars, or cook what goes into them.`,
+	Source: Source{
+		Title:   "Illinois Extension, unsafe methods",
+		Address: "https://extension.illinois.edu/cottage-food/unsafe-methods",
+	},
+	Practice: &Practice{
+		Phrases: `process~|pasteurise~|seal~|can|canned|canning .. @jar|@it|lids .. in|with|through|by|using .. microwave~|dishwasher~|slow_cooker~|crock_pot~|crockpot~|sun|sunshine|sunlight|air_fryer|solar_oven
+			microwave|dishwasher|slow_cooker|crockpot|crock_pot|sun|solar|air_fryer canning|canned|processing|sealing|method; canning|processing|sealing in|with|by .. microwave~|dishwasher~|slow_cooker~|crock_pot|sun
+			run~|put~|place~|send~|load~|set~ .. filled|sealed|full|capped|lidded|closed|packed|hot .. through|in|into|on ... dishwasher~|microwave~|slow_cooker~|crock_pot|sun
+			microwave~ .. filled|sealed|full|capped|closed|hot .. @jar; microwave~ .. @jar|@it .. until|to .. seal~|pop~|ping~
+			leave~|set~|stand~|put~|place~ .. @jar|@it .. in .. sun|sunlight|sunshine .. seal~|sealed|process~|preserve~|pop~
+			use~|using .. dishwasher~|microwave~|slow_cooker~|crock_pot|crockpot|air_fryer|sun .. to|for|instead|as .. process~|processing|can|canning|canner|seal~
+			dishwasher|microwave|sun|slow_cooker .. will|does|can .. seal~|process~|preserve~; dishwasher|sun|microwave .. seals|processes|sealed; let .. dishwasher|sun|microwave .. seal~|process~`,
+		Where:   fullOrSealed,
+		Message: "this does not heat a jar as a process does",
+		Advice:  "Process it as the cited process says, or keep it cold.",
+	},
+}
+
+// fullOrSealed leaves out jars that are washed or warmed before they are filled.
+func fullOrSealed(_ *Text, s *sentence, _ hit) bool {
+	return !s.forEmptyJars() || s.has(famSeal) || s.anyOf("filled full")
+}
