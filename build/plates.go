@@ -1,6 +1,10 @@
 package build
 
 import (
+	"io"
+	"io/fs"
+	"path"
+	"strings"
 	"sync"
 
 	"stillroom/content"
@@ -8,19 +12,32 @@ import (
 )
 
 // Plates remember the pictures of a site, and the files of its theme, from one
-// proof to the next: a picture is read and hashed when a page first shows it,
-// and again only when it was changed. The zero Plates are ready.
+// proof to the next: a picture is printed when a page first shows it, and again
+// only when it was changed. The zero Plates are ready.
 type Plates struct {
 	Darkroom *Darkroom // makes what is shown of the pictures; nil is the zero Darkroom
 
-	mu       sync.Mutex
-	theme    *themes.Theme
-	of       *Assets // the theme's files
-	pictures map[content.File]plate
-	known    map[string]File // all files, by path
+	// Printed is told of each picture that has been printed, or why it cannot be.
+	// If it is set, no page waits for that: until then it shows the picture as
+	// it lies in the site.
+	Printed func(content.File, error)
+
+	mu     sync.Mutex
+	theme  *themes.Theme
+	of     *Assets // the theme's files
+	plates map[negative]plate
+	known  map[string]File // all files, by path
+	press  sync.Mutex      // prints one picture at a time: the author's pages come first
 }
 
-// A plate is a picture as it would be published.
+// A negative is a picture as it is now, and what it is to be printed for.
+type negative struct {
+	file  content.File
+	order order
+}
+
+// A plate is a picture as it is published, and until it is printed as it lies
+// in the site. A broken one is not shown; its author is told so.
 type plate struct {
 	image Image
 	sound bool
@@ -31,6 +48,9 @@ type plate struct {
 func (p *Plates) assets(site *content.Site, t *themes.Theme) *Assets {
 	p.mu.Lock()
 	defer p.mu.Unlock()
+	if p.known == nil {
+		p.known, p.plates = make(map[string]File), make(map[negative]plate)
+	}
 	if p.theme != t {
 		p.theme, p.of = t, &Assets{urls: make(map[string]string)}
 		p.of.addTheme(t.Files)
@@ -40,37 +60,80 @@ func (p *Plates) assets(site *content.Site, t *themes.Theme) *Assets {
 	return &Assets{
 		urls:  p.of.urls,
 		media: make(map[string]string),
-		look:  func(name string) (Image, bool) { return p.look(site, name, orders()[name]) },
+		look:  func(name string) (Image, bool) { return p.look(site, name, orders()[name]|forPages) },
 	}
 }
 
-// look finds a picture. One that is broken is not shown; the rules tell its
-// author so.
+// look finds a picture by its name relative to content/pictures.
 func (p *Plates) look(site *content.Site, name string, o order) (Image, bool) {
 	file, ok := site.Pictures[name]
 	if !ok {
 		return Image{}, false
 	}
+	key := negative{file, o}
 	p.mu.Lock()
-	defer p.mu.Unlock()
-	pl, ok := p.pictures[file]
-	if !ok {
-		a := &Assets{pictures: make(map[string]Image)}
-		err := a.addPictures(site, []job{{name, file.Path, o | forPages}}, p.Darkroom)
-		pl = plate{a.pictures[name], err == nil}
-		p.know(a.files)
-		if p.pictures == nil {
-			p.pictures = make(map[content.File]plate)
-		}
-		p.pictures[file] = pl
+	pl, ok := p.plates[key]
+	p.mu.Unlock()
+	switch {
+	case ok:
+	case p.Printed == nil, strings.EqualFold(path.Ext(name), ".svg"):
+		pl, _ = p.print(site, name, key)
+	default:
+		pl = p.lay(site, name, key)
 	}
 	return pl.image, pl.sound
 }
 
-func (p *Plates) know(files []File) {
-	if p.known == nil {
-		p.known = make(map[string]File)
+// print makes a picture as it is published.
+func (p *Plates) print(site *content.Site, name string, key negative) (plate, error) {
+	a := &Assets{pictures: make(map[string]Image)}
+	err := a.addPictures(site, []job{{name, key.file.Path, key.order}}, p.Darkroom)
+	pl := plate{image: a.pictures[name], sound: err == nil}
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.plates[key] = pl
+	p.know(a.files)
+	return pl, err
+}
+
+// lay shows a picture as it lies in the site, and has it printed after those
+// that wait already.
+func (p *Plates) lay(site *content.Site, name string, key negative) plate {
+	var pl plate
+	pl.image, pl.sound = p.unprinted(site.FS, name, key.file)
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	if other, ok := p.plates[key]; ok {
+		return other
 	}
+	p.plates[key] = pl
+	go func() {
+		p.press.Lock()
+		defer p.press.Unlock()
+		_, err := p.print(site, name, key)
+		p.Printed(key.file, err)
+	}()
+	return pl
+}
+
+// unprinted publishes a picture as it lies in the site.
+func (p *Plates) unprinted(fsys fs.FS, name string, file content.File) (Image, bool) {
+	data, err := fs.ReadFile(fsys, file.Path)
+	if err != nil {
+		return Image{}, false
+	}
+	img, err := content.ReadImage(file.Path, data)
+	if err != nil {
+		return Image{}, false
+	}
+	src := hashed(name, data)
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.know([]File{{Path: src[1:], Open: func() (io.ReadCloser, error) { return fsys.Open(file.Path) }}})
+	return Image{Print: Print{Src: src, Width: img.Width, Height: img.Height}}, true
+}
+
+func (p *Plates) know(files []File) {
 	for _, f := range files {
 		p.known[f.Path] = f
 	}

@@ -161,3 +161,40 @@ func (c *countingFS) Open(name string) (fs.File, error) {
 	}
 	return c.FS.Open(name)
 }
+
+// A page that need not wait for its pictures shows them as they lie in the
+// site, and as they are published once they are printed.
+func TestPlatesPrintedLater(t *testing.T) {
+	c := exampleChecked(t)
+	printed := make(chan error)
+	plates := &Plates{Darkroom: darkroom, Printed: func(_ content.File, err error) { printed <- err }}
+	const page, picture = "recipes/damson-preserves/index.html", "content/pictures/damson-preserves.jpg"
+	find := func(name string) Proof {
+		t.Helper()
+		p := NewProofs(unchecked.Site{Content: c.Site(), Day: c.Day()}, theme(t), plates)
+		f, ok, err := p.Find(name)
+		if !ok || err != nil {
+			t.Fatal(name, ok, err)
+		}
+		return f
+	}
+	raw, err := fs.ReadFile(c.Site().FS, picture)
+	if err != nil {
+		t.Fatal(err)
+	}
+	src := hashed("damson-preserves.jpg", raw)
+	if first := find(page); !bytes.Contains(first.Data, []byte(`src="`+src+`"`)) {
+		t.Error("the page waited for the picture, or does without it")
+	}
+	if got := find(src[1:]); !bytes.Equal(bytesOf(t, got.File), raw) {
+		t.Error("the picture is not as it lies in the site")
+	}
+	if err := <-printed; err != nil {
+		t.Fatal(err)
+	}
+	files := published(t)
+	i := slices.IndexFunc(files, func(f File) bool { return f.Path == page })
+	if then := find(page); !bytes.Equal(then.Data, files[i].Data) {
+		t.Error("the page is published otherwise")
+	}
+}
