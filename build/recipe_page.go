@@ -89,7 +89,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		picture:     r.Picture,
 		article:     true,
 		nodes:       []node{e.recipeNode(r)},
-		scripts:     []string{"amount.js", "scaler.js", "altitude.js", "stove.js"},
+		scripts:     []string{"kept.js", "amount.js", "altitude.js", "scaler.js", "stove.js"},
 	})
 	p.Vessels = vessels(p.Beside)
 	return p, nil

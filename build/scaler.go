@@ -66,8 +66,8 @@ func (s *Scaler) takeProduce(r *content.Recipe) {
 			if !known || validate.ClassifyItem(i.Item, i.Note).Produce.Name != food.Name {
 				continue
 			}
-			for _, m := range amount.InNote(i) {
-				a.Ways = append(a.Ways, m.Amount.Ways...)
+			for _, m := range amount.InNote(i) { // from about 2½ lb: as it is bought
+				a.Ways = append(slices.Clone(m.Amount.Ways), a.Ways...)
 			}
 			s.Produce, s.Have, s.Units = capital(food.Plural), a.Data(), unitsFor(a)
 			return

@@ -328,9 +328,9 @@
       .replace(/([0-9½¼¾]) ([\p{L}°%])/gu, "$1\u00a0$2")
       .replaceAll("\u00a0to ", " to ");
 
-  globalThis.stillroom = {
+  Object.assign((globalThis.stillroom ??= {}), {
     rat: { parse, mul, div, cmp, whole, one, fraction },
     amount: { read, keeps, write, also, typeset, number, convert, units },
     making: { read: readMaking, plan, says, makes },
-  };
+  });
 })();
