@@ -85,6 +85,14 @@ func (t *Text) sentences(in ...place) func(yield func(*sentence) bool) {
 	}
 }
 
+// items gives the recipe's ingredients.
+func (t *Text) items() []Item {
+	if len(t.Matches) > 0 {
+		return t.Matches[0].Items
+	}
+	return itemsOf(t.Recipe)
+}
+
 // canned reports whether the recipe is kept in sealed jars; an episode or a
 // page speaks of such recipes as well.
 func (t *Text) canned() bool {
