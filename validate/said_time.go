@@ -158,28 +158,36 @@ func (table timeTable) nextJar(jar content.Jar) (next *big.Rat) {
 	return next
 }
 
-// forHeight keeps the longest entries among those that a stretch of altitude
-// touches.
+// forHeight keeps, of each size of jar, the longest entries among those that a
+// stretch of altitude touches.
 func (table timeTable) forHeight(h *height) (kept timeTable) {
 	if h == nil {
 		return table
 	}
-	var most *big.Rat
+	most := map[string]*big.Rat{}
 	for _, e := range table {
-		if e.span == nil || h.top && e.span.to != nil || !h.top && !e.span.overlaps(h.span) {
-			continue
+		size := e.jar.String()
+		if e.touches(h) && (most[size] == nil || e.minutes.Cmp(most[size]) > 0) {
+			most[size] = e.minutes
 		}
-		if most == nil || e.minutes.Cmp(most) > 0 {
-			most, kept = e.minutes, nil
-		}
-		if e.minutes.Cmp(most) == 0 {
+	}
+	for _, e := range table {
+		if m := most[e.jar.String()]; e.touches(h) && m != nil && e.minutes.Cmp(m) == 0 || e.span == nil {
 			kept = append(kept, e)
 		}
 	}
-	if kept == nil {
-		return slices.DeleteFunc(slices.Clone(table), func(e timeEntry) bool { return e.span != nil })
-	}
 	return kept
+}
+
+// touches reports whether an entry is for some altitude of a stretch.
+func (e timeEntry) touches(h *height) bool {
+	switch {
+	case e.span == nil:
+		return false
+	case h.top:
+		return e.span.to == nil
+	}
+	return e.span.overlaps(h.span)
 }
 
 // overlaps reports whether two stretches of altitude have a height in common.
