@@ -17,7 +17,10 @@ func typeset(s string) string {
 		return strings.TrimSpace(s)
 	}
 	s = fractions.ReplaceAllStringFunc(strings.TrimSpace(s), func(f string) string {
-		return signs[strings.TrimSpace(f)]
+		if whole, part, ok := strings.Cut(f, " "); ok {
+			return whole + signs[part]
+		}
+		return signs[f]
 	})
 	s = ranges.ReplaceAllString(s, "$1–$2")
 	s = numbers.ReplaceAllString(writtenOut.Replace(s), "$1\u00a0$2")
@@ -25,7 +28,7 @@ func typeset(s string) string {
 }
 
 var (
-	fractions  = regexp.MustCompile(`(?:\b| )(?:1/2|1/4|3/4)\b`)
+	fractions  = regexp.MustCompile(`(?:\b|[0-9] )(?:1/2|1/4|3/4)\b`)
 	ranges     = regexp.MustCompile(`([0-9½¼¾]) ?- ?([0-9½¼¾])`)
 	numbers    = regexp.MustCompile(`([0-9½¼¾]) ([\pL°%])`)
 	signs      = map[string]string{"1/2": "½", "1/4": "¼", "3/4": "¾"}

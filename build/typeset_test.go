@@ -17,6 +17,9 @@ func TestTypeset(t *testing.T) {
 		{"11/2 cups", "11/2\u00a0cups"},
 		{"140 °F", "140\u00a0°F"},
 		{"6 half-pint jars", "6\u00a0half-pint jars"},
+		{"3 tbsp to 1/4 cup", "3\u00a0tbsp to ¼\u00a0cup"},
+		{"1/2 cup + 1 tbsp", "½\u00a0cup + 1\u00a0tbsp"},
+		{"1 1/2 to 2 1/4 lb", "1½ to 2¼\u00a0lb"},
 		{"hot", "hot"},
 		{"", ""},
 	} {
