@@ -89,7 +89,11 @@ func standing(i content.Ingredient, a amount.Amount, known bool) []amount.Mentio
 func sameText(i content.Ingredient) string {
 	var same []string
 	for _, q := range i.Same {
-		same = append(same, typeset(q.Text))
+		text := typeset(q.Text)
+		if strings.Contains(i.Text, "about "+q.Text) {
+			text = "about " + text
+		}
+		same = append(same, text)
 	}
 	return strings.Join(same, ", ")
 }

@@ -135,7 +135,8 @@ func weightNotes(r *content.Recipe) []WeightNote {
 			if !ok || a.Grams == nil || a.Source == (validate.Source{}) || i.Amount.Unit.Dimension() != content.VolumeDim {
 				continue
 			}
-			source, _, _ := strings.Cut(a.Source.Title, ";") // what follows is not of its weight
+			source, _, _ := strings.Cut(a.Source.Title, "; brix") // what follows is of its sugar
+			source, _, _ = strings.Cut(source, "; sugar")
 			notes = append(notes, WeightNote{i.Item, a.Grams.FloatString(0) + "\u00a0g", source})
 		}
 	}

@@ -46,7 +46,7 @@
   };
 
   // between finds where water boils and jelly sets, on the line between the two
-  // nearest published altitudes.
+  // nearest altitudes of the page.
   const between = () => {
     const points = box.dataset.points.split(";").map((p) => p.split(" ").map(Number));
     const i = points.findIndex(([at]) => at >= feet);
@@ -59,7 +59,7 @@
   const setting = () => {
     if (!box.dataset.points) return [];
     const at = between();
-    if (!at) return [`The jelly point is not published for ${told()}: it is 8 °F (4 °C) above the boiling water in your own pan.`];
+    if (!at) return [`Jelly sets 8 °F (4 °C) above the boiling water in your own pan.`];
     return [`Water boils at about ${degrees(at[0])} and jelly sets at about ${degrees(at[1])}. The weather moves both: test your thermometer in boiling water, and go 8 °F (4 °C) above it.`];
   };
 

@@ -323,7 +323,7 @@
   const set = { "1/2": "½", "1/4": "¼", "3/4": "¾" };
   const typeset = (s) =>
     s
-      .replace(/(?:\b| )(1\/2|1\/4|3\/4)\b/g, (_, f) => set[f])
+      .replace(/(\d )?\b(1\/2|1\/4|3\/4)\b/g, (_, units, f) => (units ?? "").trim() + set[f])
       .replace(/([0-9½¼¾]) ?- ?([0-9½¼¾])/g, "$1–$2")
       .replace(/([0-9½¼¾]) ([\p{L}°%])/gu, "$1\u00a0$2")
       .replaceAll("\u00a0to ", " to ");

@@ -32,7 +32,8 @@
     element.textContent = write(a, plan.total, system, text);
     if (!holder) return;
     if (also) {
-      const other = rat.cmp(plan.total, rat.one) ? `(${amount.typeset(amount.also(a, plan.total))})` : alsoText;
+      const about = alsoText.startsWith("(about ") ? "about " : "";
+      const other = rat.cmp(plan.total, rat.one) ? `(${about}${amount.typeset(amount.also(a, plan.total))})` : alsoText;
       also.textContent = system === "written" && other !== "()" ? other : "";
     }
     holder.querySelector(".pot")?.remove();
@@ -119,7 +120,14 @@
     changed(field);
   };
   const fromJars = (n) => rat.div(n, makings.get(way()).jars[jar.selectedIndex].high);
-  const fromProduce = (n) => rat.div(rat.div(n, perRecipe(haveUnit.value)), makings.get(way()).factor);
+  // fromProduce lets what is nearly a quarter of a batch be one: nobody cooks a
+  // last batch of a spoonful because a pound is not quite 454 g.
+  const fromProduce = (n) => {
+    const exact = rat.div(rat.div(n, perRecipe(haveUnit.value)), makings.get(way()).factor);
+    const quarters = Math.round((Number(exact[0]) / Number(exact[1])) * 4), near = rat.div(rat.whole(quarters), rat.whole(4));
+    const off = quarters ? Number(exact[0] * near[1]) / Number(exact[1] * near[0]) : 0;
+    return Math.abs(off - 1) < 0.03 ? near : exact;
+  };
 
   const step = (up) => {
     const p = plan(), n = p.batches, floor = rat.whole(n[0] / n[1]);
