@@ -75,6 +75,7 @@ func (e *edition) addresses() map[string]bool {
 	out := map[string]bool{homeAddress: true, recipesAddress: true, searchAddress: true}
 	for _, r := range e.recipes {
 		out[recipeAddress(r)] = true
+		out[cardAddress(r)] = true
 	}
 	for _, ep := range e.episodes {
 		out[episodeAddress(ep)] = true

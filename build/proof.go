@@ -135,7 +135,7 @@ func (p *Proofs) Address(file string) string { return p.pages()[file] }
 func (p *Proofs) addresses() map[string]string {
 	addresses := make(map[string]string)
 	for s := range p.edition.sheets {
-		if s.file != "" {
+		if s.file != "" && addresses[s.file] == "" { // a recipe's own page comes before its card
 			addresses[s.file] = "/" + strings.TrimSuffix(s.path, "index.html")
 		}
 	}

@@ -12,7 +12,8 @@ type RecipePage struct {
 	Shell
 	Name        string
 	Summary     string
-	Kind        Link // to its shelf in the larder
+	Kind        Link   // to its shelf in the larder
+	Card        string // address of its card
 	Fill        string
 	Picture     *Picture
 	Pictures    []Picture
@@ -53,6 +54,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Name:        r.Name.V,
 		Summary:     r.Summary.V,
 		Kind:        Link{Name: nameKind(r.Kind.V).one, Address: recipesAddress + "#" + string(r.Kind.V)},
+		Card:        cardAddress(r),
 		Fill:        fill(r),
 		Picture:     e.picture(r.Picture),
 		Pictures:    e.pictures(r.Pictures),

@@ -47,7 +47,9 @@ func (e *edition) recipeSheets(yield func(sheet) bool) bool {
 	for _, r := range e.recipes {
 		s := sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File}
 		s.page = func() (any, error) { return e.recipePage(r) }
-		if !yield(s) {
+		card := sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File}
+		card.page = func() (any, error) { return e.cardPage(r) }
+		if !yield(s) || !yield(card) {
 			return false
 		}
 	}

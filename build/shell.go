@@ -22,6 +22,7 @@ type Shell struct {
 	Data        template.JS // structured data; empty if there is none
 	Icon        string
 	Style       string
+	Styles      []string // of this page alone
 	Fonts       []string
 	Scripts     []string // in the order in which they run; none for most pages
 	Menu        []Link
@@ -51,6 +52,7 @@ type leaf struct {
 	article     bool
 	nodes       []node   // structured data, besides the trail
 	scripts     []string // names of the theme's files
+	styles      []string // the same, of styles for this page alone
 	audio       string   // absolute address of a recording elsewhere
 }
 
@@ -74,6 +76,9 @@ func (e *edition) shell(l leaf) Shell {
 		if u := e.assets.URL(name); u != "" {
 			s.Scripts = append(s.Scripts, u)
 		}
+	}
+	for _, name := range l.styles {
+		s.Styles = append(s.Styles, e.assets.URL(name))
 	}
 	if l.address != homeAddress {
 		s.Trail = append([]Link{{Name: "Home", Address: homeAddress}}, l.trail...)
