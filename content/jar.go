@@ -75,7 +75,7 @@ func jarNamed(s string) Jar {
 	name := strings.Join(strings.Fields(strings.ReplaceAll(strings.ToLower(s), "-", " ")), "-")
 	name = strings.TrimSuffix(name, "s")
 	for _, size := range jarSizes {
-		if name == size.name || name == size.other {
+		if name == size.name || name == size.other && name != "" {
 			return Jar{size.name, fluidOunces(size.holds), size.name}
 		}
 	}

@@ -60,6 +60,7 @@ func TestParseJarRefuses(t *testing.T) {
 	for _, tt := range []struct{ text, want string }{
 		{"", "nothing is written: a jar is written as in half-pint, 12-ounce, quart or 500 ml"},
 		{"jar", `there is no jar "jar": ` + sizes},
+		{"s", `there is no jar "s": ` + sizes},
 		{"hlaf-pint", `there is no jar "hlaf-pint": did you mean half-pint?`},
 		{"qaurt jars", `there is no jar "qaurt jars": did you mean quart?`},
 		{"gallon", `there is no jar "gallon": ` + sizes},
