@@ -158,7 +158,7 @@ func (s schema) value(k Key) object {
 		return object{{"enum", s.Processes}}
 	case k.Name == "summary":
 		// a folded text ends with the end of a line, which is not counted
-		return object{{"$ref", ref(WantText)}, {"maxLength", maxSummary + 1}}
+		return object{{"$ref", ref(WantText)}, {"type", scalar}, {"maxLength", maxSummary + 1}}
 	}
 	return reference(k.Want)
 }

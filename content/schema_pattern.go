@@ -45,12 +45,16 @@ func definitions() object {
 	return defs
 }
 
+// scalar are the types of what may stand for a text: YAML takes 1984 for a
+// number, and the name of a recipe may be that.
+var scalar = []string{"string", "number", "boolean"}
+
 // definition gives what a value must be. A pattern lets pass all that is read,
 // and some of what is not: no pattern reads a fraction as a cook does.
 func definition(w Want) object {
 	switch w {
 	case WantText:
-		return object{{"type", []string{"string", "number", "boolean"}}, {"pattern", `\S`}}
+		return object{{"type", scalar}, {"pattern", `\S`}}
 	case WantWhole:
 		return object{{"type", "integer"}, {"minimum", 0}}
 	case WantNumber:

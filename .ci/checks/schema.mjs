@@ -6,7 +6,7 @@ import { report } from './site.mjs';
 
 const [schema, ...names] = process.argv.slice(2);
 const json = name => JSON.parse(fs.readFileSync(name, 'utf8'));
-const ajv = new Ajv.default({ allErrors: true, strictRequired: false });
+const ajv = new Ajv.default({ allErrors: true, strictRequired: false, allowUnionTypes: true });
 formats.default(ajv);
 const valid = ajv.compile(json(schema));
 const faults = names.flatMap(name => valid(json(name)) ? []

@@ -19,6 +19,7 @@ type commands struct {
 	Fill      fillCommand      `cmd:""`
 	Rules     rulesCommand     `cmd:""`
 	Processes processesCommand `cmd:""`
+	Schema    schemaCommand    `cmd:""`
 }
 
 // A command does its work and gives the exit status.

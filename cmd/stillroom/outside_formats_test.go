@@ -2,10 +2,13 @@ package main
 
 import (
 	"bytes"
+	"encoding/json"
 	"os"
 	"path/filepath"
 	"strings"
 	"testing"
+
+	"go.yaml.in/yaml/v4"
 )
 
 // sarifSchema is the schema of SARIF 2.1.0 that its authors publish with a tool of theirs.
@@ -24,6 +27,41 @@ var formatCheckers = []outsider{
 			{"a finding without words", replace("check.sarif", `"message": {`, `"words": {`), "must have required property 'message'"},
 		},
 	},
+	schemaChecker("recipe", []damage{
+		{"a misspelt key", replace("recipe-*.json", `"headspace":`, `"headspce":`), "must NOT have unevaluated properties"},
+		{"a time without unit", replace("recipe-*.json", `"10 min"`, `"10"`), "must match pattern"},
+		{"a canned recipe without its pack", replace("recipe-*.json", `"pack":"hot",`, ""), "must have required property 'pack'"},
+		{"a process that is none", replace("recipe-*.json", `"process":"`, `"process":"my-`), "must be equal to one of the allowed values"},
+		{"pressures in boiling water", replace("recipe-*.json", `"altitude":{`, `"time":"10 min","altitude":{`), "boolean schema is false"},
+	}),
+	schemaChecker("episode", []damage{
+		{"a number in words", replace("episode-*.json", `"number":`, `"number":"one","series":`), "must be integer"},
+		{"an episode that is never published", replace("episode-*.json", `"published":`, `"updated":`), "must have required property 'published'"},
+	}),
+	schemaChecker("page", []damage{
+		{"a page without name", replace("page-*.json", `"name":`, `"title":`), "must have required property 'name'"},
+	}),
+	schemaChecker("site", []damage{
+		{"an address without its beginning", replace("site-*.json", `"https://`, `"//`), "must match pattern"},
+		{"units that nobody has", replace("site-*.json", `"units":"`, `"units":"old `), "must be equal to one of the allowed values"},
+	}),
+}
+
+// schemaChecker holds the front matter of a sort against the schema that the
+// program prints of it.
+func schemaChecker(sort string, damages []damage) outsider {
+	return outsider{
+		name:   "schema of " + sort,
+		source: "JSON Schema 2020-12; by ajv",
+		command: func(s site) []string {
+			args := []string{filepath.Join(s.dir, sort+".schema.json")}
+			for _, name := range s.glob(sort + "-*.json") {
+				args = append(args, filepath.Join(s.dir, name))
+			}
+			return script("schema.mjs", args...)
+		},
+		damages: damages,
+	}
 }
 
 func TestOutsideFormats(t *testing.T) {
@@ -32,6 +70,13 @@ func TestOutsideFormats(t *testing.T) {
 	}
 	s := site{dir: t.TempDir(), recipes: []string{"."}}
 	writeTo(t, filepath.Join(s.dir, "check.sarif"), printed(t, refused, "check", faultySite(t), "--format", "sarif"))
+	for sort, pattern := range map[string]string{"recipe": "recipes/*.md", "episode": "episodes/*.md", "page": "pages/*.md", "site": "site.yaml"} {
+		writeTo(t, filepath.Join(s.dir, sort+".schema.json"), printed(t, succeeded, "schema", sort))
+		names, _ := filepath.Glob(filepath.Join(example, "content", pattern))
+		for _, name := range names {
+			writeTo(t, filepath.Join(s.dir, sort+"-"+filepath.Base(name)+".json"), asJSON(t, name))
+		}
+	}
 	for _, o := range formatCheckers {
 		t.Run(o.name, func(t *testing.T) { o.judge(t, s) })
 	}
@@ -55,6 +100,48 @@ keeping:
 ---
 `)
 	return dir
+}
+
+// asJSON gives the front matter of a file as an editor reads it: by the letter
+// of YAML.
+func asJSON(t *testing.T, name string) string {
+	t.Helper()
+	matter, _, _ := strings.Cut(strings.TrimPrefix(readFile(t, name), "---\n"), "\n---\n")
+	var doc yaml.Node
+	if err := yaml.Load([]byte(matter), &doc, yaml.WithUniqueKeys(false)); err != nil {
+		t.Fatalf("%s: %v", name, err)
+	}
+	text, err := json.Marshal(jsonValue(doc.Content[0]))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return string(text)
+}
+
+func jsonValue(n *yaml.Node) any {
+	switch n.Kind {
+	case yaml.MappingNode:
+		m := map[string]any{}
+		for i := 0; i < len(n.Content); i += 2 {
+			m[n.Content[i].Value] = jsonValue(n.Content[i+1])
+		}
+		return m
+	case yaml.SequenceNode:
+		list := []any{}
+		for _, e := range n.Content {
+			list = append(list, jsonValue(e))
+		}
+		return list
+	}
+	switch n.Tag {
+	case "!!null":
+		return nil
+	case "!!bool":
+		return n.Value == "true"
+	case "!!int", "!!float":
+		return json.Number(n.Value)
+	}
+	return n.Value
 }
 
 func writeTo(t *testing.T, name, text string) {

@@ -15,6 +15,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     fill FILE            write into a recipe the values of the process it cites
     rules [ID]           list the rules, or explain one with its source
     processes [WORDS]    list tested processes, or show one in full
+    schema [SORT]        print the JSON Schema of the front matter, for editors
 
 Every command tells more with --help, and gives an example.
 It ends with 0 if all is well, 1 if the site has errors, 2 if it could not run.
@@ -28,6 +29,7 @@ var pages = map[string]string{
 	"fill":      fillHelp,
 	"rules":     rulesHelp,
 	"processes": processesHelp,
+	"schema":    schemaHelp,
 }
 
 // helpFor gives the page that is asked for: stillroom help, stillroom --help,
