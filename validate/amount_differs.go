@@ -23,19 +23,14 @@ func checkAmountDiffers(t *Text) []Finding {
 	if t.Recipe == nil || len(t.Recipe.Ingredients) == 0 {
 		return nil
 	}
-	l := t.listed()
-	m := t.method()
 	var fs []Finding
 	for s := range t.sentences(placeStep) {
-		if s.isServed() || s.anyOf("each every per apiece ratio at makes make yield yields want should measure measured time batch lots twice times another makes") {
-			continue
-		}
 		for _, f := range s.figures() {
 			u, ok := s.amountOf(f)
-			if !ok || s.isDifference(f) || s.stance(hit{from: f.from, to: f.to}) != told {
+			if !ok || s.isServed() || s.takesPart() || s.isDifference(f) || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue
 			}
-			if want := l.amountMissed(f, u, m, t); want != "" {
+			if want := t.listed().amountMissed(f, u, t.method(), t); want != "" {
 				fs = append(fs, Finding{
 					Pos:     s.pos(f.from),
 					Message: fmt.Sprintf("%s of %s here, where the list has %s", s.words(f.from, f.to), s.words(u.from, u.to), want),
@@ -47,12 +42,18 @@ func checkAmountDiffers(t *Text) []Finding {
 	return fs
 }
 
+// takesPart reports whether the amounts of a sentence are not those of the
+// list: for each jar, in lots, or what it should come to.
+func (s *sentence) takesPart() bool {
+	return s.anyOf("each every per apiece ratio at makes make yield yields want should measure measured time batch lots twice times another")
+}
+
 // amountOf gives the ingredient that a figure of weight or volume measures.
 func (s *sentence) amountOf(f mention) (use, bool) {
 	if d := f.dimension(); d != content.VolumeDim && d != content.WeightDim || s.at(f.to-1).after != 0 {
 		return use{}, false
 	}
-	for _, u := range s.uses(kitchen().book) {
+	for _, u := range s.uses() {
 		if u.from < f.to {
 			continue
 		}
@@ -69,7 +70,7 @@ func (s *sentence) amountOf(f mention) (use, bool) {
 
 // amountMissed gives what the list has if an amount cannot be it: more than all
 // that is listed, or less in the only place where a step names it.
-func (l listing) amountMissed(f mention, u use, m methodWords, t *Text) string {
+func (l *listing) amountMissed(f mention, u use, m *methodWords, t *Text) string {
 	total, texts := new(big.Rat), ""
 	for _, in := range l.items {
 		if !in.sameThing(u) {
@@ -132,7 +133,7 @@ func (t *Text) isBatchOf(one, said *big.Rat) bool {
 }
 
 // count is how often the steps name the same thing.
-func (m methodWords) count(u use) (n int) {
+func (m *methodWords) count(u use) (n int) {
 	for _, o := range m.uses {
 		if o.kind == u.kind && o.produce == u.produce {
 			n++

@@ -186,7 +186,10 @@ func (w *scribe) piece(s string, source, length int) {
 		return
 	}
 	w.pieces = append(w.pieces, piece{w.text.Len(), source, min(length, len(s))})
-	w.text.WriteString(oneLine.Replace(s))
+	if strings.ContainsAny(s, "\n\r\t\u00a0\u2002\u2003\u2009\u202f") {
+		s = oneLine.Replace(s)
+	}
+	w.text.WriteString(s)
 	w.end = source + length
 }
 

@@ -44,15 +44,9 @@ func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Repor
 	for _, f := range faults {
 		fs = append(fs, faultFinding(f))
 	}
-	for _, r := range s.Recipes {
-		fs = append(fs, checkRecipe(r, Rules)...)
-	}
-	for _, e := range s.Episodes {
-		fs = append(fs, checkEpisode(e, s, Rules)...)
-	}
-	for _, p := range s.Pages {
-		fs = append(fs, checkText(textOfPage(p), Rules)...)
-	}
+	fs = append(fs, sideBySide(len(s.Recipes), func(i int) []Finding { return checkRecipe(s.Recipes[i], Rules) })...)
+	fs = append(fs, sideBySide(len(s.Episodes), func(i int) []Finding { return checkEpisode(s.Episodes[i], s, Rules) })...)
+	fs = append(fs, sideBySide(len(s.Pages), func(i int) []Finding { return checkText(textOfPage(s.Pages[i]), Rules) })...)
 	fs = append(fs, checkSite(s, Rules)...)
 	sortFindings(fs)
 	rep = Report{Findings: fs, Counts: count(s, fs)}

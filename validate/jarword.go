@@ -1,6 +1,11 @@
 package validate
 
-import "slices"
+import (
+	"slices"
+	"sync"
+
+	"stillroom/content"
+)
 
 // jarAt gives the size of jar that is named at a word: pints, quart jars, each
 // half-pint; empty for an amount or a pot, as 2 quarts of water and an 8-quart
@@ -115,3 +120,19 @@ func (s *sentence) segment(i int) (from, to int) {
 	}
 	return from, to
 }
+
+// jarNamed gives the jar of a size that jarAt finds; the zero Jar for an empty
+// name.
+func jarNamed(size string) content.Jar { return namedJars()[size] }
+
+var namedJars = sync.OnceValue(func() map[string]content.Jar {
+	jars := map[string]content.Jar{}
+	for _, size := range []string{"quarter-pint", "half-pint", "pint", "quart"} {
+		jar, err := content.ParseJar(size)
+		if err != nil {
+			panic(err)
+		}
+		jars[size] = jar
+	}
+	return jars
+})

@@ -24,16 +24,12 @@ func checkNotListed(t *Text) []Finding {
 	if t.Recipe == nil || len(t.Recipe.Ingredients) == 0 {
 		return nil
 	}
-	listed := t.listed()
 	var fs []Finding
 	seen := map[string]bool{}
 	for s := range t.sentences(placeStep) {
-		if s.isServed() {
-			continue
-		}
-		for _, u := range s.uses(kitchen().book) {
+		for _, u := range s.uses() {
 			name := s.words(u.from, u.to)
-			if seen[strings.ToLower(name)] || !u.isAdded() || listed.has(u) || s.stance(hit{from: u.from, to: u.to}) != told {
+			if seen[strings.ToLower(name)] || !u.isAdded() || t.listed().has(u) || s.isServed() || s.stance(hit{from: u.from, to: u.to}) != told {
 				continue
 			}
 			seen[strings.ToLower(name)] = true
@@ -93,8 +89,15 @@ type listing struct {
 	words map[string]bool
 }
 
-func (t *Text) listed() listing {
-	l := listing{words: map[string]bool{}}
+func (t *Text) listed() *listing {
+	if t.list == nil {
+		t.list = t.listing()
+	}
+	return t.list
+}
+
+func (t *Text) listing() *listing {
+	l := &listing{words: map[string]bool{}}
 	add := func(text string) {
 		for w := range strings.FieldsFuncSeq(plain(text), func(r rune) bool { return r < 'a' || r > 'z' }) {
 			l.words[singular(w)] = true
@@ -118,7 +121,7 @@ func (t *Text) listed() listing {
 
 // has reports whether the list holds what a step names: by a word, by the same
 // food, or for what comes in one kind only by the kind.
-func (l listing) has(u use) bool {
+func (l *listing) has(u use) bool {
 	all := true
 	for i := u.from; i < u.to; i++ {
 		w := singular(plain(u.word(i)))

@@ -97,6 +97,7 @@ func (p *passage) cut(l *lexicon) {
 	for i := range p.sentences {
 		s := &p.sentences[i]
 		s.passage = p
+		s.sift()
 		s.sort(l.search(s, hits[:0]))
 	}
 }

@@ -19,7 +19,8 @@ import "strings"
 type phrase struct {
 	owner    int32
 	maybe    bool
-	denies   bool // one of its own words is a denial
+	denies   bool     // one of its own words is a denial
+	sieves   []uint64 // of each word that must be there, its bits in the sieve of a sentence
 	elements []element
 }
 
@@ -70,6 +71,11 @@ func (l *lexicon) addPhrase(text string, owner int32) {
 	}
 	if p.elements[0].optional || p.elements[0].number {
 		panic("a phrase begins with a word that must be there: " + text)
+	}
+	for _, e := range p.elements[1:] {
+		if !e.optional && !e.number {
+			p.sieves = append(p.sieves, l.sieve(e))
+		}
 	}
 	n := int32(len(l.phrases))
 	l.phrases = append(l.phrases, p)
@@ -140,17 +146,38 @@ func (l *lexicon) opening(e element) map[int32]bool {
 	return ids
 }
 
+// sieve gives the bits of the words that an element may begin with.
+func (l *lexicon) sieve(e element) (bits uint64) {
+	for id := range l.opening(e) {
+		bits |= 1 << (id & 63)
+	}
+	return bits
+}
+
 // search finds the phrases of a sentence.
 func (l *lexicon) search(s *sentence, found []hit) []hit {
 	for i := range s.len() {
 		for _, n := range l.openers[s.at(i).id] {
 			p := &l.phrases[n]
+			if !p.mayStand(s) {
+				continue
+			}
 			if end := l.follow(s, p.elements, i); end > 0 {
 				found = append(found, hit{p.owner, p.maybe, p.denies, i, end})
 			}
 		}
 	}
 	return found
+}
+
+// mayStand reports whether every word of the phrase may be in the sentence.
+func (p *phrase) mayStand(s *sentence) bool {
+	for _, bits := range p.sieves {
+		if s.ids&bits == 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // follow gives the end of the elements if they stand at i; 0 if they do not.

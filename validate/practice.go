@@ -15,12 +15,9 @@ type Practice struct {
 func (r *Rule) checkPractice(t *Text) []Finding {
 	owner := t.lex.owners[r.Practice]
 	var fs []Finding
-	for _, p := range t.passages {
-		for i := range p.sentences {
-			s := &p.sentences[i]
-			if h, ok := r.Practice.in(t, s, owner); ok {
-				fs = append(fs, r.Practice.finding(t, s, h))
-			}
+	for _, s := range t.speaking() {
+		if h, ok := r.Practice.in(t, s, owner); ok {
+			fs = append(fs, r.Practice.finding(t, s, h))
 		}
 	}
 	return fs

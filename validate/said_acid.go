@@ -50,8 +50,7 @@ func checkSaidAcid(t *Text) []Finding {
 
 // perVolume spreads an amount over a jar: to the pint.
 func perVolume(amount *big.Rat, jar content.Jar) *big.Rat {
-	pint, _ := content.ParseJar("pint")
-	x := new(big.Rat).Mul(amount, pint.Millilitres())
+	x := new(big.Rat).Mul(amount, jarNamed("pint").Millilitres())
 	return x.Quo(x, jar.Millilitres())
 }
 
@@ -118,8 +117,7 @@ func (s *sentence) jarOfDose(f mention, usual content.Jar) (content.Jar, bool) {
 		if size == "" || !s.anyIn("each every per a to the into in for", k-3, k) {
 			continue
 		}
-		jar, err := content.ParseJar(size)
-		return jar, err == nil
+		return jarNamed(size), true
 	}
 	return content.Jar{}, false
 }

@@ -27,14 +27,15 @@ func checkSaidJar(t *Text) []Finding {
 	if largest.IsZero() {
 		return nil
 	}
+	most := largest.Millilitres()
 	var fs []Finding
 	for s := range t.sentences(placeStep, placeHead, placeNotes) {
-		if s.forCold() || !s.fillsJars() {
+		if !s.has(famJar) || s.forCold() || !s.fillsJars() {
 			continue
 		}
 		for i := range s.len() {
-			jar, err := content.ParseJar(s.jarAt(i))
-			if err != nil || jar.Millilitres().Cmp(largest.Millilitres()) <= 0 || s.stance(hit{from: i, to: i + 1}) != told {
+			jar := jarNamed(s.jarAt(i))
+			if jar.IsZero() || jar.Millilitres().Cmp(most) <= 0 || s.stance(hit{from: i, to: i + 1}) != told {
 				continue
 			}
 			fs = append(fs, Finding{

@@ -67,7 +67,8 @@ type timeTable []timeEntry
 // A timeEntry is a time of the table: for a jar and a stretch of altitude.
 type timeEntry struct {
 	jar     content.Jar
-	span    *span // nil for a pressure canner's time
+	holds   *big.Rat // what the jar holds in millilitres; nil for no jar
+	span    *span    // nil for a pressure canner's time
 	text    string
 	minutes *big.Rat
 	pos     content.Pos
@@ -81,13 +82,14 @@ func tableOf(matches []*Match) (table timeTable) {
 			continue
 		}
 		for _, p := range m.Keeping.Processing {
+			holds := p.Jar.V.Millilitres()
 			if p.Time.Set() && way == content.PressureCanner {
-				table = append(table, timeEntry{p.Jar.V, nil, "", p.Time.V.Minutes(), p.Time.Pos, way})
+				table = append(table, timeEntry{p.Jar.V, holds, nil, "", p.Time.V.Minutes(), p.Time.Pos, way})
 			}
 			for _, b := range p.Altitude {
 				if b.Value.Set() {
 					s := spanOf(b)
-					table = append(table, timeEntry{p.Jar.V, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos, way})
+					table = append(table, timeEntry{p.Jar.V, holds, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos, way})
 				}
 			}
 		}
@@ -129,13 +131,10 @@ func (table timeTable) forJars(sizes []string) (kept timeTable) {
 		return table
 	}
 	for _, size := range sizes {
-		jar, err := content.ParseJar(size)
-		if err != nil {
-			return table
-		}
-		next := table.nextJar(jar)
+		jar := jarNamed(size)
+		next := table.nextJar(jar.Millilitres())
 		for _, e := range table {
-			if next != nil && e.jar.Millilitres().Cmp(next) == 0 {
+			if next != nil && e.holds != nil && e.holds.Cmp(next) == 0 {
 				kept = append(kept, e)
 			}
 		}
@@ -145,14 +144,10 @@ func (table timeTable) forJars(sizes []string) (kept timeTable) {
 
 // nextJar gives the volume of the smallest jar of the table that is not under
 // one; nil if all are.
-func (table timeTable) nextJar(jar content.Jar) (next *big.Rat) {
+func (table timeTable) nextJar(jar *big.Rat) (next *big.Rat) {
 	for _, e := range table {
-		if e.jar.IsZero() {
-			continue
-		}
-		v := e.jar.Millilitres()
-		if v.Cmp(jar.Millilitres()) >= 0 && (next == nil || v.Cmp(next) < 0) {
-			next = v
+		if e.holds != nil && e.holds.Cmp(jar) >= 0 && (next == nil || e.holds.Cmp(next) < 0) {
+			next = e.holds
 		}
 	}
 	return next

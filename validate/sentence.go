@@ -3,11 +3,15 @@ package validate
 // A sentence is a stretch of the tokens of a passage.
 type sentence struct {
 	*passage
-	first, last int32 // its tokens
-	end         byte  // . ? ! or 0
-	hits, cues  []hit // in order of place
+	first, last int32    // its tokens
+	end         byte     // . ? ! or 0
+	families    families // that its words belong to
+	ids, marks  uint64   // sieves for its words: a bit that is not set is a word that is not there
+	hits, cues  []hit    // in order of place
 	figs        []mention
+	used        []use
 	counted     bool // figs are read
+	searched    bool // used is read
 }
 
 // at gives a token by its place in the sentence.
@@ -24,6 +28,9 @@ func (s *sentence) is(i int, f family) bool {
 // find gives the place of the first word of a family from a place on, -1 if
 // there is none before another.
 func (s *sentence) find(f family, from, to int) int {
+	if !s.has(f) {
+		return -1
+	}
 	for i := max(from, 0); i < min(to, s.len()); i++ {
 		if s.is(i, f) {
 			return i
@@ -33,7 +40,25 @@ func (s *sentence) find(f family, from, to int) int {
 }
 
 // has reports whether a word of the family stands anywhere in it.
-func (s *sentence) has(f family) bool { return s.find(f, 0, s.len()) >= 0 }
+func (s *sentence) has(f family) bool { return s.families&(1<<f) != 0 }
+
+// sift makes the sieves.
+func (s *sentence) sift() {
+	for i := range s.len() {
+		id := s.at(i).id
+		s.families |= s.lex.families[id]
+		s.ids |= 1 << (id & 63)
+		s.marks |= wordBit(s.word(i))
+	}
+}
+
+// wordBit gives the bit of a word in the sieve of words.
+func wordBit(w string) uint64 {
+	if w == "" {
+		return 0
+	}
+	return 1 << ((uint(w[0])*7 + uint(w[len(w)-1])*3 + uint(len(w))) & 63)
+}
 
 // clause gives the ends of the part between parting marks that a place lies in.
 func (s *sentence) clause(i int) (from, to int) {

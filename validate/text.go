@@ -17,7 +17,11 @@ type Text struct {
 	passages []*passage
 	lex      *lexicon
 	times    []timeSaid
-	timed    bool // times are read
+	timed    bool        // times are read
+	speak    []*sentence // those in which a phrase of a practice was found
+	heard    bool        // speak is filled
+	steps    *methodWords
+	list     *listing
 }
 
 // textOfRecipe reads what a recipe says: the front matter's sentences first,
@@ -83,6 +87,20 @@ func (t *Text) sentences(in ...place) func(yield func(*sentence) bool) {
 			}
 		}
 	}
+}
+
+// speaking gives the sentences in which a phrase of some practice was found, in
+// order.
+func (t *Text) speaking() []*sentence {
+	if !t.heard {
+		t.heard = true
+		for s := range t.sentences() {
+			if len(s.hits) > 0 {
+				t.speak = append(t.speak, s)
+			}
+		}
+	}
+	return t.speak
 }
 
 // items gives the recipe's ingredients.

@@ -12,11 +12,21 @@ type use struct {
 	from, to int // its tokens
 }
 
-// uses gives what the sentence names of the things that the tables know.
-func (s *sentence) uses(book *phraseBook) (all []use) {
-	words := make([]textWord, s.len())
-	for i := range words {
-		words[i] = textWord{number: book.words[plain(s.word(i))]}
+// uses gives what the sentence names of the things that the tables know. They
+// are looked up once.
+func (s *sentence) uses() []use {
+	if !s.searched {
+		s.searched = true
+		s.used = s.lookUp(kitchen().book)
+	}
+	return s.used
+}
+
+func (s *sentence) lookUp(book *phraseBook) (all []use) {
+	var few [48]textWord
+	words := few[:0]
+	for i := range s.len() {
+		words = append(words, textWord{number: book.words[plain(s.word(i))]})
 	}
 	for i := 0; i < len(words); {
 		end := i + 1
@@ -43,9 +53,15 @@ type methodWords struct {
 }
 
 // method gathers what the steps name; headings count too.
-func (t *Text) method() methodWords {
-	m := methodWords{words: map[string]bool{}}
-	book := kitchen().book
+func (t *Text) method() *methodWords {
+	if t.steps == nil {
+		t.steps = t.readMethod()
+	}
+	return t.steps
+}
+
+func (t *Text) readMethod() *methodWords {
+	m := &methodWords{words: map[string]bool{}}
 	for s := range t.sentences(placeStep, placeHeading) {
 		for i := range s.len() {
 			m.words[singular(plain(s.word(i)))] = true
@@ -54,7 +70,7 @@ func (t *Text) method() methodWords {
 			}
 		}
 		if s.place == placeStep {
-			m.uses = append(m.uses, s.uses(book)...)
+			m.uses = append(m.uses, s.uses()...)
 		}
 	}
 	return m
@@ -121,7 +137,7 @@ var collectives = map[string][]ItemKind{
 
 // names reports whether the steps name an ingredient: by a word of its own, by
 // a word for its kind, by the name of its group, or as part of everything.
-func (m methodWords) names(in Item) bool {
+func (m *methodWords) names(in Item) bool {
 	if m.all {
 		return true
 	}

@@ -1,6 +1,10 @@
 package validate
 
-import "stillroom/content"
+import (
+	"strings"
+
+	"stillroom/content"
+)
 
 // inCanned holds in recipes that are kept in sealed jars, outside the parts
 // that are for the refrigerator or the freezer; in episodes and pages anywhere.
@@ -59,9 +63,17 @@ func (s *sentence) anyOf(few string) bool { return s.anyIn(few, 0, s.len()) }
 // anyIn reports whether one of a few words stands from a place to before
 // another.
 func (s *sentence) anyIn(few string, from, to int) bool {
-	for i := max(from, 0); i < min(to, s.len()); i++ {
-		if s.isAny(i, few) {
-			return true
+	from, to = max(from, 0), min(to, s.len())
+	for from < to && few != "" {
+		w, rest, _ := strings.Cut(few, " ")
+		few = rest
+		if s.marks&wordBit(w) == 0 {
+			continue
+		}
+		for i := from; i < to; i++ {
+			if s.word(i) == w {
+				return true
+			}
 		}
 	}
 	return false
