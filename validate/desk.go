@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"fmt"
 	"maps"
 	"path"
 	"slices"
@@ -23,11 +24,12 @@ type Desk struct {
 	files    int // grows when there are other pictures or recordings
 }
 
-// An aired episode is judged beside the recipes that there are, and what lies
-// beside it.
+// An aired episode is judged beside the recipes that it names, and the files
+// that lie beside it.
 type aired struct {
 	episode           *content.Episode
-	names             int
+	recipes           string // as they are now
+	names             int    // if one of them is missing, and another may be meant
 	audio, transcript content.File
 }
 
@@ -48,12 +50,13 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 		fs = append(fs, d.alone.of(r, func() []Finding { return checkRecipe(r, Rules) })...)
 		fs = append(fs, d.checkFiles(s, r, func(part *content.Site) { part.Recipes = []*content.Recipe{r} })...)
 	}
+	named := namedRecipes(s)
 	for _, e := range s.Episodes {
-		key := aired{e, d.names, s.Media[path.Join(path.Dir(e.File), e.Audio.File.V)], s.Media[path.Join(path.Dir(e.File), e.Transcript.V)]}
-		fs = append(fs, d.alone.of(key, func() []Finding { return checkEpisode(e, s, Rules) })...)
+		fs = append(fs, d.alone.of(d.aired(e, s, named), func() []Finding { return checkEpisode(e, s, Rules) })...)
 		fs = append(fs, d.checkFiles(s, e, func(part *content.Site) { part.Episodes = []*content.Episode{e} })...)
 	}
 	for _, p := range s.Pages {
+		fs = append(fs, d.alone.of(p, func() []Finding { return checkText(textOfPage(p), Rules) })...)
 		fs = append(fs, d.checkFiles(s, p, func(part *content.Site) { part.Pages = []*content.Page{p} })...)
 	}
 	fs = append(fs, d.checkFiles(s, s.Settings.Programme, func(part *content.Site) { part.Settings = s.Settings })...)
@@ -64,6 +67,57 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	}
 	sortFindings(fs)
 	return Report{Findings: fs, Counts: count(s, fs)}
+}
+
+// namedRecipes gives the recipes that episodes name, by slug. Two may have one
+// until their author sees it.
+func namedRecipes(s *content.Site) map[string][]*content.Recipe {
+	spoken := make(map[string][]*content.Recipe)
+	for _, e := range s.Episodes {
+		for _, slug := range namedIn(e) {
+			spoken[slug] = nil
+		}
+	}
+	for _, r := range s.Recipes {
+		if all, ok := spoken[r.Slug]; ok {
+			spoken[r.Slug] = append(all, r)
+		}
+	}
+	return spoken
+}
+
+// namedIn gives the slugs that an episode names, in its list and its chapters.
+func namedIn(e *content.Episode) (slugs []string) {
+	for _, r := range e.Recipes {
+		slugs = append(slugs, r.V)
+	}
+	for _, c := range e.Chapters {
+		if c.Recipe.Set() {
+			slugs = append(slugs, c.Recipe.V)
+		}
+	}
+	return slugs
+}
+
+// aired is what an episode is judged by.
+func (d *Desk) aired(e *content.Episode, s *content.Site, named map[string][]*content.Recipe) aired {
+	a := aired{episode: e, audio: s.Media[path.Join(path.Dir(e.File), e.Audio.File.V)], transcript: s.Media[path.Join(path.Dir(e.File), e.Transcript.V)]}
+	for _, slug := range namedIn(e) {
+		for _, r := range named[slug] {
+			a.recipes += fmt.Sprintf("%p ", r)
+		}
+		if len(named[slug]) == 0 {
+			a.names = d.names
+		}
+	}
+	return a
+}
+
+// Broke has the desk take a picture for broken, as long as it stays as it is:
+// printing it has shown what its head does not.
+func (d *Desk) Broke(f content.File, fault string) {
+	d.faults[f] = "the picture " + fault
+	d.files++
 }
 
 // begin looks whether there is something else to judge files beside.

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"io/fs"
+	"maps"
 	"math/rand/v2"
 	"path"
 	"slices"
@@ -175,18 +176,49 @@ func TestDeskRemembers(t *testing.T) {
 	if !asked(s.Recipes[3]) {
 		t.Fatal("the desk has no memory")
 	}
-	again := *s.Recipes[3]
+	named := namedRecipes(s)
+	i := slices.IndexFunc(s.Recipes, func(r *content.Recipe) bool { return named[r.Slug] == nil })
+	again := *s.Recipes[i]
 	changed := *s
 	changed.Recipes = slices.Clone(s.Recipes)
-	changed.Recipes[3] = &again
+	changed.Recipes[i] = &again
 	d.Check(&changed, faults)
-	if !asked(&again) || asked(s.Recipes[3]) {
+	if !asked(&again) || asked(s.Recipes[i]) {
 		t.Error("the recipe as it was is kept, or the new one is not")
 	}
 	for key := range d.alone.now {
 		if _, old := d.alone.last[key]; !old && key != any(&again) {
 			t.Errorf("%T was judged again", key)
 		}
+	}
+}
+
+// A picture that proved broken in printing stays so until it is another one.
+func TestDeskIsToldOfBrokenPictures(t *testing.T) {
+	s, faults, err := content.Read(content.Starter, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var d Desk
+	before := d.Check(s, faults).Counts.Errors
+	name := s.Recipes[0].Picture.File.V
+	d.Broke(s.Pictures[name], "is broken within")
+	for range 2 {
+		rep := d.Check(s, faults)
+		is := func(f Finding) bool {
+			return f.Pos == s.Recipes[0].Picture.File.Pos && f.Message == "the picture is broken within"
+		}
+		if !slices.ContainsFunc(rep.Findings, is) {
+			t.Errorf("found %v", rep.Findings)
+		}
+	}
+	other := *s
+	other.Pictures = maps.Clone(s.Pictures)
+	f := s.Pictures[name]
+	f.Changed++
+	other.Pictures[name] = f
+	if rep := d.Check(&other, faults); rep.Counts.Errors != before {
+		t.Errorf("of the new picture it is found %v", rep.Findings)
 	}
 }
 

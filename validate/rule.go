@@ -6,6 +6,10 @@ import "stillroom/content"
 //
 // A rule has one of the checks, or a Practice, or none if it only names a family
 // of faults that reading finds.
+//
+// What it looks at besides the recipe, episode or page has to be known to a
+// [Desk], which judges again only what depends on a change: of an episode the
+// recipes that it names, and the files that lie beside it.
 type Rule struct {
 	ID       string // printed in findings; never reused
 	Severity Severity
