@@ -84,6 +84,9 @@ func (d draft) text() string {
 		writeBands(&b, "weighted", "psi", j.weighted)
 	}
 	line("    keeps: 12 months\n---\n\n1. Wash your hands.")
+	if d.sterilised {
+		line("2. Boil the empty jars for 10 minutes to sterilise them.")
+	}
 	return b.String()
 }
 
