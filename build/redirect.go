@@ -44,6 +44,7 @@ func (e *edition) redirect(name, address string) []byte {
 <html lang="` + html.EscapeString(e.language()) + `">
 <head>
 <meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; base-uri 'none'; form-action 'none'">
 <title>` + name + `</title>
 <meta name="viewport" content="width=device-width">
 <meta name="robots" content="noindex">

@@ -87,7 +87,11 @@ func unitsFor(a amount.Amount) []Choice {
 			volume = true
 		case content.Count:
 			many := content.Quantity{Low: several, High: several, Unit: q.Unit}
-			all = append(all, Choice{string(q.Unit), many.UnitName()})
+			name := many.UnitName()
+			if name == "" {
+				name = "whole"
+			}
+			all = append(all, Choice{string(q.Unit), name})
 		}
 	}
 	if weight {

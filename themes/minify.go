@@ -14,10 +14,11 @@ import (
 // templates takes out of a template what pages do not need. End tags and quotes
 // stay: where a template branches, the minifier cannot know what follows.
 var templates = &html.Minifier{
-	KeepDocumentTags: true,
-	KeepEndTags:      true,
-	KeepQuotes:       true,
-	TemplateDelims:   html.GoTemplateDelims,
+	KeepDocumentTags:    true,
+	KeepDefaultAttrVals: true, // <input type="text">: some readers of HTML ask for it
+	KeepEndTags:         true,
+	KeepQuotes:          true,
+	TemplateDelims:      html.GoTemplateDelims,
 }
 
 // minifyTemplate is done once for each template, so that pages come out small
