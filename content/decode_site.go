@@ -142,6 +142,8 @@ func (d *decoder) labels(v value) Field[Labels] {
 			l.Side = as(d, v, ParseLength).V
 		case "top":
 			l.Top = as(d, v, ParseLength).V
+		case "round":
+			l.Round = d.truth(v).V
 		}
 	})
 	return Field[Labels]{l, d.place(v.Node)}

@@ -295,6 +295,7 @@ var (
 		{Name: "row_gap", Want: WantLength, Doc: "between two rows"},
 		{Name: "side", Want: WantLength, Doc: "from the left edge of the sheet to the first label"},
 		{Name: "top", Want: WantLength, Doc: "from the upper edge of the sheet to the first label"},
+		{Name: "round", Want: WantTruth, Doc: "whether a label is a circle"},
 	}
 )
 

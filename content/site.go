@@ -73,4 +73,5 @@ type Labels struct {
 	Columns, Rows                int
 	Width, Height                Length
 	ColumnGap, RowGap, Side, Top Length
+	Round                        bool // labels are circles
 }
