@@ -37,8 +37,12 @@ func dosePerJar(need AcidNeed, jars []*JarProcess) string {
 		return ""
 	}
 	d := doses[0].Doses[0]
-	amount := content.Quantity{Low: d.Amount, High: d.Amount, Unit: d.Unit}
-	return fmt.Sprintf("%s %s per %s", amount, doseWords[d.Kind], doses[0].Jar)
+	return fmt.Sprintf("%s %s per %s", quantityText(d), doseWords[d.Kind], doses[0].Jar)
+}
+
+// quantityText writes the amount of a dose: 2 tbsp.
+func quantityText(d AcidDose) string {
+	return content.Quantity{Low: d.Amount, High: d.Amount, Unit: d.Unit}.String()
 }
 
 // doseWords name the acids of doses as a recipe has to name them.

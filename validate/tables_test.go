@@ -12,10 +12,11 @@ var tableRows = map[string]int{
 	"acid-equivalents.tsv":     3,
 	"acid.tsv":                 134, // 90 published rows, the rest recipes from memory
 	"boiling-gel.tsv":          11,
+	"answers.tsv":              76,
 	"changes.tsv":              24,
 	"compositions.tsv":         659, // 117 amounts seen in a published copy
 	"defects.tsv":              215,
-	"evidence.tsv":             442,
+	"evidence.tsv":             457,
 	"food-density.tsv":         236,
 	"food-ph.tsv":              345,
 	"foreign-measures.tsv":     5,
