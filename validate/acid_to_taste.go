@@ -18,7 +18,7 @@ only, the cook may do as they like.`,
 	Practice: &Practice{
 		Phrases: `reduce~|cut~|lower~|halve~|decrease~|lessen~|dilute~|thin~|omit~|skip~|weaken~ down|back|on|out? the|your|some? amount_of|quantity_of|some_of|half_of? white|cider|bottled|5|distilled? vinegar|lemon|lemon_juice|lime_juice|lime|acid|citric_acid|brine
 			leave~ .. out .. vinegar|lemon_juice|lime_juice|citric_acid|acid; leave~ .. vinegar|lemon_juice|lime_juice|citric_acid|acid .. out; skimp .. vinegar|lemon_juice|acid
-			use~|add~|need|with|try~ .. less|half_the|fewer|only_half .. vinegar|lemon_juice|lime_juice|citric|acid|lemon; less vinegar|lemon_juice|lime_juice if|for|than|and
+			use~|add~|need|with|try~ .. less|half_the|fewer|only_half .. vinegar|lemon_juice|lime_juice|citric|acid|lemon; less vinegar|lemon_juice|lime_juice if|for|than|and; vinegar|lemon_juice|lime_juice ... until .. tastes|taste; maybe leave~ it|that|them out; maybe use~|add~ .. half as_much
 			vinegar|lemon_juice|lime_juice|acid|citric_acid .. to taste|to_your|to_suit; adjust~|vary .. vinegar|lemon_juice|lime_juice|acid|acidity|tartness .. to|if|as
 			lemon_juice|lime_juice|vinegar|citric_acid .. is|are .. optional; vinegar|lemon_juice|lime_juice|citric_acid|acid .. can|may|could be? reduced|cut|halved|omitted|left_out|skipped|lowered
 			more water .. than|and_less|to_cut .. vinegar|brine; replace~|swap~ .. half|some|part|third .. vinegar .. with|for .. water; water|thin~ .. down .. vinegar|brine; cut~|stretch~ .. vinegar|brine with water`,
@@ -30,5 +30,8 @@ only, the cook may do as they like.`,
 
 // acidForSafety leaves out vinegar that is boiled down on the stove.
 func acidForSafety(t *Text, s *sentence, h hit) bool {
+	if h.maybe && !s.near("vinegar lemon lime acid") {
+		return false
+	}
 	return whereAcidCounts(t, s, h) && !s.anyOf("syrupy thickened simmer simmering glaze")
 }

@@ -131,7 +131,7 @@ func (w *scribe) inline(n ast.Node) {
 				w.space()
 			}
 		case *ast.String:
-			w.piece(html.UnescapeString(string(c.Value)), w.end, 1)
+			w.piece(straightApostrophe.Replace(html.UnescapeString(string(c.Value))), w.end, 1)
 		case *ast.Link:
 			w.links = append(w.links, string(c.Destination))
 			w.inline(c)
@@ -147,7 +147,7 @@ func (w *scribe) inline(n ast.Node) {
 func (w *scribe) segment(from, to int, raw bool) {
 	for start := from; start < to; {
 		i := start
-		for i < to && (raw || w.source[i] != '&' && w.source[i] != '\\') {
+		for i < to && !w.isSpecial(i, to, raw) {
 			i++
 		}
 		w.piece(string(w.source[start:i]), start, i-start)
@@ -159,10 +159,31 @@ func (w *scribe) segment(from, to int, raw bool) {
 	w.end = to
 }
 
+// isSpecial reports whether something at i is not written as it stands.
+func (w *scribe) isSpecial(i, to int, raw bool) bool {
+	switch w.source[i] {
+	case '&', '\\':
+		return !raw
+	case apostropheMark[0]:
+		return strings.HasPrefix(string(w.source[i:min(i+len(apostropheMark), to)]), apostropheMark)
+	}
+	return false
+}
+
+// apostropheMark is the apostrophe that typesetters use. Texts are read with
+// the straight one.
+const apostropheMark = "’"
+
+var straightApostrophe = strings.NewReplacer(apostropheMark, "'")
+
 // special writes the character that an entity or a backslash at i stands for,
 // and gives its end.
 func (w *scribe) special(i, to int) int {
 	const longest = 32
+	if w.source[i] == apostropheMark[0] {
+		w.piece("'", i, len(apostropheMark))
+		return i + len(apostropheMark)
+	}
 	if w.source[i] == '\\' {
 		if i+1 < to && strings.IndexByte("!\"#$%&'()*+,-./:;<=>?@[\\]^_`{|}~", w.source[i+1]) >= 0 {
 			i++

@@ -17,7 +17,7 @@ that makes up for pressure; without a pressure canner, freeze the food.`,
 	},
 	Practice: &Practice{
 		Phrases: `no|have_no|don't_have|haven't|without|lack|lacking .. pressure_canner ... boil~|process~|water_bath|water_bathe ... hour~|longer|instead|bath
-			boil~|process~|water_bath~|simmer~ ... #|several|two|three|four|few hours ... instead|rather_than|if_you_have_no|if_you_don't_have|without .. pressure
+			boil~|process~|water_bath~|simmer~ ... #|several|two|three|four|few hours ... instead|rather_than|if_you_have_no|if_you_don't_have|without|no .. pressure
 			instead_of|rather_than .. pressure_canning|pressure_canner|pressure ... boil~|process~|water_bath ... hour~|hours|longer|boiling
 			boil~|process~|water_bath .. longer|three|four .. hours? .. will|to|and .. make_up|kill|safe|same|do; water_bath|waterbath|water_bathe .. green? beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef
 			can|canned|process~ .. green? beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef .. in .. boiling_water|water_bath|boiling_water_bath ... #|hours|three|long|fine|works`,

@@ -14,9 +14,9 @@ can break them or warp the canner. Turn off the heat and wait for zero.`,
 		Address: "http://bcuwexhealthyliving.blogspot.com/2014_09_01_archive.html",
 	},
 	Practice: &Practice{
-		Phrases: `run~|pour~|splash~|spray~|hold~|trickle~|put~ .. cold|cool|tap? .. water .. over|on|across .. canner~|lid|pot|cooker; put~|place~|set~|move~|carry|stand~ .. canner~|pot|cooker|it .. under|in|into .. cold|running|tap|faucet|sink|snow
+		Phrases: `run~|pour~|splash~|spray~|hold~|trickle~|put~ .. cold|cool|tap? .. water .. over|on|across .. canner~|lid|pot|cooker; put~|place~|set~|move~|carry|take~|stand~ .. canner~|pot|cooker|it .. under|in|into|to .. cold|running|tap|faucet|sink|snow; run~ .. tap|faucet .. over|on .. lid|canner~|pot|it
 			cool~ .. canner~|cooker .. with|under|in|by .. cold|water|sink|snow|tap|running|fan; quick|rapid|fast|manual|instant release; quick_release~
-			release~|let~|vent~ .. pressure .. quickly|manually|by|fast|out .. lifting|removing|opening|hand|weight|valve; lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~ .. weight|petcock|regulator|valve|gauge .. to|and .. release|let|bleed|drop|bring|speed .. pressure
+			release~|let~|vent~ .. pressure .. quickly|manually|by|fast|out .. lifting|removing|opening|tipping|tilting|nudging|hand|weight|valve; release~|let~|bleed~ .. steam .. by|out .. lifting|removing|tipping|tilting|nudging|hand; lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~ .. weight|petcock|regulator|valve|gauge .. to|and .. release|let|bleed|drop|bring|speed .. pressure
 			hurry~|speed~|force~|hasten~|rush~ .. cool~|cooling|canner~|pressure|it .. by|with|along|down|up`,
 		Where:   theCanner,
 		Message: "a pressure canner is cooled by force",

@@ -20,7 +20,7 @@ What comes before is free, and does not count.`,
 			count~|time~|timed .. from .. when|moment|time|minute .. @jar|@it .. go|goes|in|enter|lowered|put|loaded
 			timing|time|clock|timer|count|minutes starts|start|begins|begin|runs|counts ... when|as_soon_as|once|from|the_moment .. @jar|@it|lid .. go|goes|in|are|into|lowered|on
 			as_soon_as|once|when|after|the_moment .. @jar|@it|lid|last .. in|loaded|submerged|on|covered|under|inside ... start~|set~|begin~ .. clock|timer|timing|count|counting
-			lower~|put~|place~|load~ .. @jar|@it .. in|into ... and|then? start~|begin~ .. clock|timer|timing|counting .. immediately|straight|right|at_once|now
+			put~|drop~|lower~|set~ in .. @jar|@it ... start~|set~|begin~ .. clock|timer|timing|counting .. immediately|straight|right|at_once|now; lower~|put~|place~|load~|drop~ .. @jar|@it .. in|into ... and|then? start~|begin~ .. clock|timer|timing|counting .. immediately|straight|right|at_once|now
 			maybe start~|begin~|set~|count~ .. clock|timer|timing|time|counting|minutes? ... when|as_soon_as|once|while|after|from .. steam|venting|vent|weight .. appears|comes|starts|escapes|begins|is|goes|on|put`,
 		Where:   beforeBoil,
 		Message: "the clock is started too early",

@@ -20,7 +20,7 @@ under the lid. Let jars stand in the air of the room, out of drafts, for 12 to
 		Phrases: `cool~|chill~ .. @jar|@it .. in|under|with|by|using .. @fridge|freezer|cold_water|cool_water|ice|ice_water|ice_bath|fan|snow|cold|running|sink|tap
 			put~|place~|set~|plunge~|move~|stand~|immerse~|dunk~|dip~|transfer~|submerge~|take~|carry .. hot|processed .. @jar|@it|pints|quarts .. in|into|under|to|outside .. @fridge|freezer|cold|ice|ice_water|ice_bath|snow|sink
 			put~|place~|set~|plunge~|move~|stand~|immerse~|dunk~|dip~|transfer~|submerge~ .. @jar|@it .. in|into|under .. cold_water|ice_water|ice_bath|cold_bath|ice|snow|cool_water|cold_running
-			put~|place~|move~|set~|transfer~ .. @jar|@it .. in|into .. @fridge|freezer .. to cool; aim~|point~|turn~|direct~|set~|put~ .. fan~ .. on|at|over|toward|near|by .. @jar|@it; run~|pour~|splash~ .. cold|cool water .. over|on .. @jar|@it
+			put~|place~|move~|set~|transfer~ .. @jar|@it .. in|into|to .. @fridge|freezer .. to cool; aim~|point~|turn~|direct~|set~|put~ .. fan~ .. on|at|over|toward|near|by .. @jar|@it; put~|place~|set~|stand~|move~|leave~ .. @jar|@it .. in_front_of|near|under|by|before .. fan|air_conditioner|open_window; fan on|over @jar|@it; run~|pour~|splash~ .. cold|cool water .. over|on .. @jar|@it
 			speed~|hurry~|hasten~|quicken~ .. cooling|cool .. by|with|in; fan .. cool~|cools|cooling .. @jar|@it|faster; cool~ .. @jar|@it .. quickly|fast|rapidly .. in|under|with|by`,
 		Where:   jarsCoolDown,
 		Message: "hot jars are cooled fast",
@@ -31,7 +31,7 @@ under the lid. Let jars stand in the air of the room, out of drafts, for 12 to
 // jarsCoolDown leaves out jars that go to the cold to be kept there: those that
 // did not seal, and those of a recipe for the refrigerator.
 func jarsCoolDown(t *Text, s *sentence, h hit) bool {
-	if !t.canned() || !s.speaksOfJars(h) || s.anyOf("unsealed open opened failed failures fail sealed seal store keep syrup eggs tomatoes peaches stock") {
+	if !t.canned() || !s.speaksOfJars(h) || s.anyOf("unsealed opened failed failures fail sealed seal store keep syrup eggs tomatoes peaches stock") {
 		return false
 	}
 	cold := s.find(famFridge, h.from, h.to) >= 0 || s.find(famFreezer, h.from, h.to) >= 0

@@ -36,8 +36,8 @@ var cuePhrases = [...]string{
 		asking for trouble; false sense; useless; pointless; worthless; needless; needlessly; unnecessary; unneeded; unwise; foolish; reckless
 		makes no sense; out of date; superseded; withdrawn; gamble~; recipe for disaster|botulism|trouble; out of the question
 		make~ .. sick|ill; kill~ you|someone; cause~ botulism; discouraged; frowned; taboo; nonsense; nope; false; inadequate; insufficient; problem~; trouble; danger~
-		do not do; don't do it|that|this; strongly|dead|firmly against; underprocess~`,
-	cuePast: `used to; the old|older .. process~|time~|minute~; formerly; in the past; years|decades|generations ago; old|older|oldest recipe~|book~|cookbook~|advice|instruction~|direction~|method~|leaflet~|bulletin~|way|ways|timer~|pamphlet~|guide~|text~|wisdom|habit~|practice~|custom~|days|trick~|rule~
+		do not do; don't do it|that|this; strongly|dead|firmly against; condemn~; underprocess~`,
+	cuePast: `used to; days of; the old|older .. process~|time~|minute~; formerly; in the past; years|decades|generations ago; old|older|oldest recipe~|book~|cookbook~|advice|instruction~|direction~|method~|leaflet~|bulletin~|way|ways|timer~|pamphlet~|guide~|text~|wisdom|habit~|practice~|custom~|days|trick~|rule~
 		vintage|antique|grandma's .. recipe~|book~|cookbook~; back then; back in the day; in those days; old fashioned|school
 		grandmother~|grandma~|granny|grannies|gran|nana|grandfather|grandpa|nonna|oma; my|her|his|our|your mother|mom|mum|mama|aunt|auntie|great
 		was|were once; once common|popular|recommended|thought|taught|believed|considered|done|advised; once upon; generations of; the previous|last generation; nineteen; wartime; in my youth; when i was`,
@@ -46,7 +46,7 @@ var cuePhrases = [...]string{
 		was|were|been taught|told; said to; supposedly; so called; internet; online; rumour|rumor; the idea|notion|belief|claim|theory|thought|temptation|story that|of
 		a|one|another reader|listener|friend|neighbor|neighbour|cousin|commenter|woman|man wrote|asked|told|asks|says|said|swears; asked|ask|asks|asking|wonder~ me? if|whether|why|about|can; commercial~; in europe; traditional|traditionally; some still; who still; people; those who; anyone who`,
 	cueChanged: `until|till i|we|she|he learned|learnt|took|read|was|were|found|knew|discovered|went; before i|we knew|learned|learnt|took|read; now i know; i|we no longer; not any more; not anymore; these days we|i|they|it; we now know; i|we stopped|quit|gave; since learned; has changed; have changed; advice changed; science; research`,
-	cueEndorse: `so do i|we; i|we still do; still do|works|work; i|we|it|they works? every|great|like; works like a charm; works just fine|as; never had a problem|jar|failure|issue|bad|single; never have had; nobody|no_one|none .. died|sick|ill
+	cueEndorse: `so do i|we; i|we still do; still do|works|work; i|we|it|they works? every|great|like; works like a charm; works just fine|as; works fine|great|well|perfectly|every; never had a problem|jar|failure|issue|bad|single; never have had; nobody|no_one|none .. died|sick|ill
 		i|we do too; i|we swear by; i|we|and always do|have; never fails|failed; as .. always said|says|did|taught; can't|cannot|can not|never? go wrong; nothing wrong; no harm; i am not ashamed; and it works; if it ain't broke; as did|does my; like she|grandma|mom did|does; good enough for; it works; lived to be`,
 	cueNeutral: `no matter what|how|who ... say~|hear~|read~|tell~|told|think~; not only; not just; not merely; no matter; no doubt; no wonder; no sooner; no less than; no more than; no later than; nothing but; nothing more; whether or not; or not; if not; why not
 		not to mention; not until; no problem; can't wait; cannot wait; not long; not far; nothing beats; nothing easier; couldn't|could_not be easier|simpler|better|quicker; not hard|difficult|complicated; no trouble|fuss|bother; not a problem

@@ -20,7 +20,7 @@ pectin, which lose their set, it is an error.`,
 		Address: "https://nchfp.uga.edu/newsflash/can-i-double-the-recipe",
 	},
 	Practice: &Practice{
-		Phrases: `double~|triple~|quadruple~ the|this|your|a|any? recipe|batch|quantities|quantity|amounts|ingredients|jam|jelly|it; recipe|batch|jam|jelly|quantities .. doubles|doubled|triples|tripled .. well|easily|fine|beautifully|up|perfectly|happily
+		Phrases: `double~|triple~|quadruple~ or|and? triple|double|halve? the|this|your|a|any? recipe|batch|quantities|quantity|amounts|ingredients|jam|jelly|it; double~|triple~ or triple|double|halve this|it; double~|triple~ everything|all; recipe|batch|jam|jelly|quantities .. doubles|doubled|triples|tripled .. well|easily|fine|beautifully|up|perfectly|happily
 			recipe|batch|it .. can|may|could .. doubled|tripled|scaled_up; make~|cook~|boil~ .. double|triple .. batch|batches|quantity|recipe; scale~ .. recipe|batch|it up
 			make~|cook~ .. twice_as_much|two_batches .. in one|a .. pot|pan|go`,
 		Where:   inOnePot,

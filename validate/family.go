@@ -91,7 +91,7 @@ var familyWords = [familyCount]string{
 	famSeal:  "seal~ reseal~ vacuum~",
 	famSafe:  "safe safely fine okay ok good well perfect perfectly edible alright trustworthy",
 	famBad: `spoil~ mould~ mouldy~ leak~ siphon~ siphoned crack~ crack explode~ burst shatter~ sick ill botulism poison~
-		fail~ ruin~ contaminate~ unseal unsealed illness die~ toxin~ lost warp~ warped underprocessed rot`,
+		fail~ ruin~ contaminate~ unseal unsealed illness die~ toxin~ lost warp~ warped underprocessed rot hurt harmed dead death`,
 	famCanner:    "canner~ waterbath",
 	famProcess:   "process~ waterbath",
 	famOtherJob:  otherJobs,

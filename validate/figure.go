@@ -153,6 +153,9 @@ func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
 			i++
 		}
 	}
+	if s.isAny(i, "extra additional more full") && s.at(i).after == 0 {
+		i++ // one extra minute
+	}
 	if s.isAny(i, "degrees degree °") {
 		return s.degrees(i + 1)
 	}

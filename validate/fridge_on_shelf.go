@@ -17,7 +17,7 @@ sugar is in them, and the words must not say so.`,
 	Practice: &Practice{
 		Phrases: `store~|keep~|kept|put~|stack~|stays|lasts|last|line~|stash~|stock~|good|fine .. in|on .. @cupboard|cool_dark
 			maybe store~|keep~|kept|stays|lasts|last|leave~|good|fine .. at|on|in .. room_temperature|counter|countertop|worktop|ambient
-			shelf stable; shelf_stable; pantry staple|ready|safe|jam|pickles; unrefrigerated; no refrigeration|refrigerating needed|required|necessary; without refrigeration|refrigerating
+			shelf stable; shelf_stable; pantry staple|ready|safe|jam|pickles; unrefrigerated; no_need to refrigerate|chill; no refrigeration|refrigerating needed|required|necessary; without refrigeration|refrigerating
 			does|do|will|need .. not|n't? need|require .. to_be? refrigerated|refrigeration|a_fridge; keeps|keep|lasts for years|months in|on|out`,
 		Where:   keptColdOnly,
 		Message: "food that is kept cold is given cupboard words",

@@ -9,7 +9,7 @@ var lidsBoiled = &Rule{
 compound. Follow the maker of the lids.`,
 	Source: Source{Title: "CMES article on jars and lids 2024 (memory)"},
 	Practice: &Practice{
-		Phrases: `boil~|simmer~|sterilise~|scald~ the|your|new|flat|all? .. canning|flat|metal|new? lids; lids .. boiled|simmered|simmering|in_boiling|in_simmering; put~|place~|keep~|drop~|cover~ .. lids .. in|with .. boiling|simmering|hot_simmering`,
+		Phrases: `boil~|simmer~|sterilise|sterilize|scald~ the|your|new|flat|all? .. canning|flat|metal|new? lids; lids .. boiled|simmered|simmering|in_boiling|in_simmering; put~|place~|keep~|drop~|cover~ .. lids .. in|with .. boiling|simmering|hot_simmering`,
 		Where:   onlyLids,
 		Message: "lids are boiled or simmered",
 		Advice:  "Say: wash the lids, and prepare them as their maker says.",

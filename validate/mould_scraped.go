@@ -16,7 +16,7 @@ whole. The white film on a crock of kraut is another matter: skim that.`,
 		Phrases: `scrape~|scoop~|skim~|lift~|spoon~|pick~|remove~|cut~|peel~|wipe~ off|away|out|the|any|that|a|bit|of|around|white|surface? off|away|out|the|any|of|around|bit|layer? surface|white|top|little|spot_of|patch_of? mould|mold|moulds|molds|mouldy_bit~|mouldy_layer|mouldy_part~|mouldy_top|mouldy_spot~|mouldy_piece~
 			mould|mold .. can|may|should|could be? .. scraped|removed|skimmed|scooped|lifted|picked|cut|spooned; under|underneath|beneath|below .. mould|mold .. is|are|will .. fine|good|safe|perfectly|okay
 			mould|mold .. just|simply .. scrape~|scoop~|remove~|skim~|lift~|cut~; eat .. around .. mould|mold; little|bit_of|spot_of|some mould|mold .. won't|never|doesn't|nothing|harmless|fine|no .. hurt|harm|worry|kill|problem|matter?
-			scrape~ it|them off .. eat|use|enjoy; maybe mould|mold .. scrape~ it|them off`,
+			scrape~ it|them off .. eat|use|enjoy; maybe mould|mold .. scrape~ it|them off; mould|mold .. is|are normal|harmless|fine|okay|ok|nothing`,
 		Where:   notAVessel,
 		Message: "mould is scraped off and the rest eaten",
 		Advice:  "Say that a mouldy jar is thrown out whole.",

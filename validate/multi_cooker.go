@@ -20,7 +20,7 @@ its buttons say.`,
 		Phrases: `can|canned|canning|process~|seal~|jar .. @jar|@it|food|beans|vegetables|meat|tomatoes? .. in|with|using .. electric_pressure_cooker~|electric_pressure_canner~|multi_cooker~|multicooker~|programmable_pressure|electric_multi|electric_canner~|smart_cooker~
 			use~|using .. electric_pressure_cooker~|electric_pressure_canner~|multi_cooker~|multicooker~|programmable_pressure|electric_multi .. as|to|for|instead .. can|canning|canner|process~|processing|a
 			put~|place~|set~|load~|stand~|lower~ .. @jar|@it .. in|into .. electric_pressure_cooker~|multi_cooker~|multicooker~|programmable_pressure|electric_multi
-			multi_cooker~|multicooker~|electric_pressure_cooker~ .. canning|canner|works|instead|will_do|as_well|setting; canning button|setting|mode|program|function; maybe multi_cooker~|multicooker~|electric_pressure_cooker~|electric_pressure_canner~`,
+			set~|use~ .. multi_cooker~|multicooker~|electric_pressure_cooker~ ... process~|can|canning .. @jar|@it; multi_cooker~|multicooker~|electric_pressure_cooker~ .. canning|canner|works|instead|will_do|as_well|setting; canning button|setting|mode|program|function; maybe in|with|using a|an|my|the|your electric_pressure_cooker~|electric_pressure_canner~|multi_cooker~|multicooker~; maybe multi_cooker~|multicooker~|electric_pressure_cooker~|electric_pressure_canner~`,
 		Where:   asCanner,
 		Message: "an electric pressure cooker is no pressure canner",
 		Advice:  "Ask for a stovetop pressure canner that holds at least 4 quart jars.",
@@ -30,5 +30,9 @@ its buttons say.`,
 // asCanner takes the bare name for a canner only in the gear of a recipe that
 // is pressure canned.
 func asCanner(t *Text, s *sentence, h hit) bool {
-	return !h.maybe || s.place == placeGear && t.hasWay(content.PressureCanner) && !s.anyOf("cook cooking soak soaking broth stock bones")
+	if !h.maybe {
+		return true
+	}
+	named := s.place == placeGear || s.isAny(h.from, "in with using")
+	return named && t.hasWay(content.PressureCanner) && !s.anyOf("cook cooking soak soaking broth stock bones then")
 }

@@ -46,7 +46,7 @@ func (s *sentence) deniesWithin(h hit) bool {
 	odd := false
 	for _, c := range s.cues {
 		k := cue(c.owner)
-		if c.from < h.to && c.to > h.from && (k == cueDeny || k == cueReplace || k == cueAway) && !s.spent(c, h) {
+		if c.from < h.to && c.to > h.from && (k == cueDeny || k == cueReplace && !s.isAny(c.from, "instead in") || k == cueAway) && !s.spent(c, h) {
 			odd = !odd
 		}
 	}
@@ -140,13 +140,19 @@ func (s *sentence) introduces(colon int) bool {
 func (r *backward) governs(c hit) bool {
 	switch cue(c.owner) {
 	case cueDeny:
-		return (r.commas == 0 || r.listed(c)) && !r.s.isAnswer(c) && !r.s.spent(c, r.hit)
+		return (r.commas == 0 || r.listed(c)) && !r.otherClause(c) && !r.s.isAnswer(c) && !r.s.spent(c, r.hit)
 	case cueAway:
 		return !r.s.takenBack(c) && !r.verb && !r.by && (r.commas == 0 || r.listed(c)) && !r.s.finite(c.to, r.hit.from)
 	case cueReplace:
 		return r.commas == 0 && !r.verb
 	}
 	return false
+}
+
+// otherClause reports whether the denial stands in a clause with "if" or its
+// like, and the hit in the next: "If they are not bent you can use them."
+func (r *backward) otherClause(c hit) bool {
+	return r.s.find(famUnder, 0, c.from) >= 0 && r.s.find(famSubject, c.to, r.hit.from) >= 0
 }
 
 // spent reports whether a denial only takes back what follows it: "it isn't

@@ -19,7 +19,7 @@ it, as marinated peppers have, stands on its process.`,
 	Practice: &Practice{
 		Phrases: `oil ... keep~|store~|leave~|stand~|sit~|steep~|infuse~|lasts|last|kept|good|stored ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|ambient|@cupboard|cool_dark|dark|sun
 			keep~|store~|leave~|stand~|steep~|let~|infuse~|set~|put~|display~ ... oil ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|@cupboard|cool_dark|dark|sun
-			maybe keep~|store~|leave~|stand~|steep~|let~|infuse~|set~|put~|cap~|display~ ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|@cupboard|cool_dark|dark_place|dark_cupboard
+			maybe keep~|store~|leave~|stand~|sit~|last~|steep~|let~|infuse~|set~|put~|cap~|display~ ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|@cupboard|cool_dark|dark_place|dark_cupboard
 			oil ... on|in .. counter|windowsill|sill|@cupboard; oil .. shelf_stable|shelf stable; no need to refrigerate ... oil; oil .. does|do|need not|n't need refrigerating|refrigeration|to_be_refrigerated`,
 		Where:   infusedOil,
 		Message: "garlic, herbs or vegetables in oil are kept warm",

@@ -14,11 +14,11 @@ enough.`,
 		Address: "https://extension.unh.edu/blog/2017/08/top-food-preservation-questions",
 	},
 	Practice: &Practice{
-		Phrases: `heat of|from .. will|should|does|is|alone|that|enough ... seal~|sealed; heat of|from .. seal~|seals .. @jar|@lid|@it
+		Phrases: `heat of|from|in .. will|should|does|is|alone|that|enough ... seal~|sealed; heat of|from|in .. seal~|seals .. @jar|@lid|@it
 			hot|boiling jam|jelly|food|fruit|sauce|salsa|contents|liquid|syrup|mixture|preserves|marmalade|chutney|filling|brine|juice .. will|should|does|itself|alone .. seal~
 			hot|boiling jam|jelly|food|fruit|sauce|salsa|contents|liquid|syrup|preserves|marmalade|chutney|brine .. seals|sealed .. @lid|@jar|@it
 			open kettle; open_kettled; hot_fill|hot_pour|overflow method|technique|bottling|canning|seal; residual heat .. seal~; seal~ from|with|by .. heat of
-			maybe seal~ themselves|itself; maybe seal~ .. by|on their|its|them|itself own?; maybe @lid|@jar|@it .. will|should|'ll seal as|when|while .. cool~`,
+			hot_enough to seal; maybe seal~ themselves|itself; maybe seal~ .. by|on their|its|them|itself own?; maybe @lid|@jar|@it .. will|should|'ll seal as|when|while .. cool~`,
 		Where:   unprocessed,
 		Message: "the heat of the food is not a process",
 		Advice:  "Process the filled jars for the tested time.",
@@ -31,5 +31,5 @@ func unprocessed(t *Text, s *sentence, h hit) bool {
 	if h.maybe {
 		return t.Recipe != nil && !t.canned() && !s.forCold()
 	}
-	return !s.has(famCanner) && !s.has(famProcess) && !s.anyIn("bath steam water", h.from, h.to)
+	return s.find(famCanner, h.from-4, h.to+4) < 0 && s.find(famProcess, h.from-4, h.to+4) < 0 && !s.anyIn("bath steam water", h.from, h.to)
 }

@@ -11,11 +11,11 @@ import "strings"
 //	slow_cooker  words that belong together as one
 //	#          a number
 //	a?         that may be missing
-//	..         up to 3 words, whatever they are
-//	...        up to 8
+//	..         up to 4 words, whatever they are
+//	...        up to 9
 //
-// Words of a phrase stand in one clause; nothing but a comma may part them. A
-// phrase that begins with "maybe " is not certain by itself.
+// Words of a phrase stand in one clause: nothing but a comma may part them, or a
+// colon in a long gap. A phrase that begins with "maybe " is not certain by itself.
 type phrase struct {
 	owner    int32
 	maybe    bool
@@ -43,8 +43,8 @@ type hit struct {
 }
 
 const (
-	shortGap = 3
-	longGap  = 8
+	shortGap = 4
+	longGap  = 9
 )
 
 // addPhrase compiles a phrase.
@@ -199,7 +199,7 @@ func (l *lexicon) follow(s *sentence, es []element, i int) int {
 				return end
 			}
 		}
-		if parts(s.at(i).after) {
+		if mark := s.at(i).after; parts(mark) && !(mark == ':' && e.gap == longGap) {
 			break
 		}
 		i++
@@ -223,6 +223,9 @@ func (l *lexicon) rest(es []element, i int) int {
 // joins reports whether a phrase may go on behind a token.
 func joins(s *sentence, i, gap int) bool {
 	mark := s.at(i).after
+	if mark == ':' {
+		return gap == longGap
+	}
 	return !parts(mark) && (mark == 0 || gap > 0)
 }
 

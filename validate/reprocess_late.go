@@ -34,7 +34,7 @@ func checkReprocessLate(t *Text) []Finding {
 		}
 		for _, f := range s.figures() {
 			late := mention{low: f.high, high: f.high, unit: f.unit}.in(content.Hour)
-			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to", f.from-3, f.from) || s.stance(hit{from: f.from, to: f.to}) != told {
+			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue
 			}
 			fs = append(fs, Finding{

@@ -65,6 +65,12 @@ func (s *sentence) ofPressure(f mention) bool {
 	if s.isAny(f.to, "of") || f.low.num > 25*f.low.den {
 		return false
 	}
+	if s.isAny(f.from-1, "at") && s.anyOf("hold keep process run") && !s.is(f.to, famLowAcid) {
+		return true
+	}
+	if s.isAny(f.to, "on in by") && s.anyIn("gauge dial weight", f.to, f.to+5) {
+		return true
+	}
 	return s.anyOf("pressure psi gauge dial") && s.anyIn("at to of reaches reads says hold holds on", f.from-2, f.from) || s.isAny(f.from-1, "says reads at") && s.anyOf("weight gauge dial")
 }
 

@@ -13,10 +13,10 @@ the tested jar, stands behind what is in it.`,
 		Address: "http://enewsletters.k-state.edu/youaskedit/2019/03/14/botulism-outbreak-in-home-canned-peas/",
 	},
 	Practice: &Practice{
-		Phrases: `if|when|once|as_long_as|so_long_as|because|since|provided|after .. @it|@jar|@lid|seal|they|center|top .. seal~|sealed|popped|pinged|pings|pops|holds|tight|down|good ... safe|okay_to|fine_to|good_to|ok_to|nothing_to_worry|no_worries|no_danger|perfectly_fine|perfectly_good
+		Phrases: `if|when|once|after .. hear|heard .. ping|pop|click|plink ... safe|good_to|fine_to|preserved; if|when|once|as_long_as|so_long_as|because|since|provided|after .. @it|@jar|@lid|seal|they|center|top .. seal~|sealed|popped|pinged|pings|pops|holds|tight|down|good ... safe|okay_to|fine_to|good_to|ok_to|nothing_to_worry|no_worries|no_danger|perfectly_fine|perfectly_good
 			seal~|sealed|ping|pop|popping|pinging|vacuum means|mean|proves|prove|shows|guarantees|tells|ensures|indicates|confirms|says ... safe|preserved|processed|sterile|fine|good_to|properly|germ|worked|edible
 			seal|ping|pop .. is .. proof|guarantee|sign|all .. need|safe|safety|preserved|good|know; safe|fine_to_eat|good_to_eat .. if|as_long_as|once|when|because|since|so_long_as .. @it|@lid|@jar|seal .. sealed|seal~|tight|down|pop~|ping~
-			sealed|seals|seal .. so .. safe|fine|okay|good_to; trust .. seal; good seal .. good|safe food|jar|to`,
+			sealed|seals|seal .. so .. safe|fine|okay|good_to; jar~ .. sealed is|are .. safe; sealed jar~ is|are .. safe; trust .. seal; good seal .. good|safe food|jar|to`,
 		Where:   notMoved,
 		Message: "a seal does not show that the food is safe",
 		Advice:  "Say that the jars were processed for the tested time; the seal keeps out the air, no more.",
@@ -26,5 +26,8 @@ the tested jar, stands behind what is in it.`,
 // notMoved leaves out what may safely be done with a sealed jar: to store or
 // move it, or to take its band off.
 func notMoved(_ *Text, s *sentence, h hit) bool {
+	if s.anyOf("eat eating") {
+		return true
+	}
 	return !s.isAny(h.to, "stack move remove take ship handle label wash store") && !s.isAny(h.to+1, "stack move remove take ship handle label wash store")
 }

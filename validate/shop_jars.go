@@ -17,7 +17,7 @@ lose more seals.`,
 	},
 	Practice: &Practice{
 		Phrases: `mayonnaise|mayo|recycled|upcycled|repurposed|peanut_butter|spaghetti_sauce|pasta_sauce|store_bought|baby_food|coffee|commercial|supermarket|shop jar~|jars
-			reuse~|re_use|save~|use~|wash~|recycle~ .. old|empty|commercial|store_bought|bought|used|any .. jam|pickle|sauce|mayonnaise|honey|salsa|food? jars; any clean|old|glass|empty? jar~|jars .. with|will|works|do; jars|jar saved|left from|over
+			reuse~|re_use|save~|use~|wash~|recycle~ .. old|empty|commercial|store_bought|bought|used|any .. jam|pickle|sauce|mayonnaise|honey|salsa|food? jars; any clean|old|glass|empty? jar~|jars .. with|will|works|do; any|old|empty|leftover .. jam|pickle|sauce|mayonnaise|honey|coffee jar~ .. work~|will|do|fine|ok|with|too; jars|jar saved|left from|over
 			one_piece|lug|twist_off|original .. lids|caps|closures|lid`,
 		Where:   jarsForShelf,
 		Grade:   shopJarsWeigh,

@@ -19,7 +19,7 @@ is that it was processed for the tested time and that its seal has held.`,
 			trust|follow|use|believe|rely_on your nose|eyes|senses|own_nose; sniff|smell|nose test; rely .. nose|smell|senses
 			you|you'll|you'd|one|we|we'd|will|would|can|could|should .. smell|see|notice|know|tell .. if|when|whether|that|by|from|straight|right ... bad|off|spoil~|botulism|botulinum|unsafe|wrong|toxin~|rancid|safe|good
 			you|you'll|you'd|we'd will|would|could? smell|see|notice botulism|botulinum|it; you can smell|see|notice botulism|botulinum|spoilage; can|could tell .. by|from .. smell|smelling|look|looks|looking|nose
-			botulism|spoiled|bad|contaminated|toxin .. smells|stinks|reeks|would smell|stink|look; sniff~|smell~ .. to|and .. see|check|tell|make_sure|decide .. safe|bad|good|off|fine|spoil~|ok|okay|edible
+			bad|spoiled jar|jars|food|can|batch|it .. will|would stink|smell|reek|look; botulism|spoiled|bad|contaminated|toxin .. smells|stinks|reeks|would smell|stink|look; sniff~|smell~ .. to|and .. see|check|tell|make_sure|decide .. safe|bad|good|off|fine|spoil~|ok|okay|edible
 			looks|smells fine|good|okay .. so|and? .. safe|eat|edible; as_long_as .. looks|smells .. fine|good|okay|right|clear`,
 		Where:   notFerment,
 		Message: "nobody can see or smell botulism",

@@ -27,7 +27,7 @@ func (s *sentence) stance(h hit) stance {
 		negative = s.unlessTurns(u, h, negative)
 	}
 	switch {
-	case negative, s.badEnd(h), s.badSubject(h), s.condemnedNext():
+	case negative, s.badEnd(h), s.badSubject(h), s.takenBackAtEnd(h), s.condemnedNext():
 		return denied
 	case s.speaksOfOthers(h) && !s.endorsed():
 		return reported
@@ -144,6 +144,17 @@ func (s *sentence) condemnedNext() bool {
 		return true
 	}
 	return (n.is(0, famThat) || n.is(1, famThat) && n.at(0).after != 0) && n.condemns()
+}
+
+// takenBackAtEnd reports whether the sentence ends with a bare denial: "..., but
+// you can't."
+func (s *sentence) takenBackAtEnd(h hit) bool {
+	for _, c := range s.cues {
+		if cue(c.owner) == cueDeny && c.from > h.to && c.to == s.len() && s.anyIn("but and", c.from-4, c.from) {
+			return true
+		}
+	}
+	return false
 }
 
 // shortVerdict reports whether the sentence before is a bare heading of what is

@@ -72,7 +72,7 @@ func (s *sentence) follows(earlier []timeSaid) bool {
 
 // isDifference reports whether a time is added or taken off.
 func (s *sentence) isDifference(f mention) bool {
-	return s.moreOrLess(f) || s.anyIn("add adding added extra additional plus another further adds", f.from-3, f.from)
+	return s.moreOrLess(f) || s.anyIn("extra additional more", f.from, f.to) || s.anyIn("add adding added extra additional plus another adds", f.from-3, f.from)
 }
 
 // moreOrLess reports whether "more" or its like follows a figure.

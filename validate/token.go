@@ -86,10 +86,10 @@ func (z *tokenizer) word(i int) int {
 			b = append(b, c|0x20)
 			i++
 			continue
-		case apostrophe(z.text[i:]) > 0 && i > start:
+		case isApostrophe(z.text[i:]) && i > start:
 			cut = len(b)
 			b = append(b, '\'')
-			i += apostrophe(z.text[i:])
+			i++
 			continue
 		case c >= utf8.RuneSelf:
 			if r, size := utf8.DecodeRune(z.text[i:]); unicode.IsLetter(r) {
@@ -111,20 +111,9 @@ func (z *tokenizer) word(i int) int {
 	return i
 }
 
-// apostrophe gives the length of the apostrophe at the start of b, if letters
-// follow it; 0 if there is none.
-func apostrophe(b []byte) int {
-	size := 0
-	switch {
-	case b[0] == '\'':
-		size = 1
-	case strings.HasPrefix(string(b[:min(len(b), 3)]), "’"):
-		size = 3
-	}
-	if size == 0 || size >= len(b) || !isLetterByte(b[size]) {
-		return 0
-	}
-	return size
+// isApostrophe reports whether an apostrophe with letters behind it begins b.
+func isApostrophe(b []byte) bool {
+	return len(b) > 1 && b[0] == '\'' && isLetterByte(b[1])
 }
 
 // mark reads a sign of ASCII.

@@ -13,9 +13,9 @@ food. Give the minutes of the table.`,
 		Address: "http://enewsletters.k-state.edu/youaskedit/2019/03/14/botulism-outbreak-in-home-canned-peas/",
 	},
 	Practice: &Practice{
-		Phrases: `process~|boil~|simmer~|heat~|steam~|cook~|bathe~|bath|bake~ ... until|till .. @lid|@jar|@it|you|tops|all|each .. seal~|pop~|ping~|plink~|click~|snap~
-			process~|boil~|simmer~|heat~|steam~|cook~|bake~ ... until|till .. sealed|seal|popped|pinging|popping; process~|boil~|simmer~ ... until|till you|they|i|we hear ... pop~|ping~|plink~|click~|snap~
-			leave~|keep~|let~ .. in|under .. canner~|bath|water|pot|oven|kettle ... until|till ... seal~|sealed|pop~|ping~|plink~|popped
+		Phrases: `process~|boil~|simmer~|heat~|steam~|cook~|bathe~|bath|bake~ ... until|till .. @lid|@jar|@it|you|tops|all|each ... seal~|pop~|ping~|plink~|click~|snap~
+			process~|boil~|simmer~|heat~|steam~|cook~|bake~ ... until|till .. sealed|seal|popped|pinging|popping; process~|boil~|simmer~ ... until|till you|they|i|we hear ... pop~|ping~|plink~|click~; leave~|keep~|process~|boil~ ... boiling|canner~|bath|water ... until|till ... lids go|pull|suck|drop|sink .. down|snap~
+			keep~|hold~|maintain~ .. pressure|boiling|boil|heat|simmer ... until|till ... seal~|sealed|pop~|ping~|plink~|popped; leave~|keep~|let~ .. in|under .. canner~|bath|water|pot|oven|kettle ... until|till ... seal~|sealed|pop~|ping~|plink~|popped
 			done|ready|finished|processed when|once .. lid|lids|tops .. pop~|popped|ping~|seal~|sealed|down; until all the lids have? seal~|sealed|popped .. in`,
 		Where:   beforeCooling,
 		Message: "a process ends after minutes, not when the lids seal",

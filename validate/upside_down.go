@@ -18,7 +18,7 @@ last. To drain empty jars upside down is another matter.`,
 			turn~|flip~|tip~ .. @jar|@it .. over|head; turn~|flip~|tip~|upend~ over|upside .. @jar; upend~ .. @jar|@it
 			invert~ .. @jar|@it; @jar .. inverted|upside_down; @jar|@it on their|its heads|head|lids|lid|tops
 			@jar|@it ... turned|flipped|stood|stored|left upside|over
-			turn~|flip~|tip~|stand~|store~ upside down
+			turn~|flip~|tip~|stand~|store~ upside down; invert~ for # ; @jar|@it go|goes|went upside down
 			maybe inversion|inverting method|trick|technique|canning|seal|step; maybe upside down method|trick|canning|seal|jars; flip~ the|your|each|all? @jar
 			@jar .. @be .. inverted|flipped|upended; turn~ the|your|each|all? .. @jar .. lid side|lids|lid down`,
 		Where:   jarsStandFull,
@@ -30,7 +30,7 @@ last. To drain empty jars upside down is another matter.`,
 // jarsStandFull leaves out empty jars that drain, and what else is turned over
 // in recipes that fill no jars for the shelf.
 func jarsStandFull(t *Text, s *sentence, h hit) bool {
-	if s.find(famEmpty, 0, s.len()) >= 0 && !s.has(famSeal) {
+	if s.anyOf("empty clean washed rinsed drain dry rack") && !s.has(famSeal) && !s.anyOf("hot filled") {
 		return false
 	}
 	if !s.speaksOfJars(h) && !(t.Recipe != nil && s.anyIn("upside", h.from, h.to)) {

@@ -7,7 +7,7 @@ import "strings"
 func (s *sentence) condemnedAround(h hit) bool {
 	odd := false
 	for _, c := range s.cues {
-		if cue(c.owner) != cueCondemn || c.from < h.to && c.to > h.from {
+		if cue(c.owner) != cueCondemn || c.from < h.to && c.to > h.from && c.to-c.from == 1 {
 			continue
 		}
 		if s.parted(c, h) {
@@ -23,6 +23,9 @@ func (s *sentence) condemnedAround(h hit) bool {
 
 // parted reports whether a semicolon or a "but" keeps a verdict from the hit.
 func (s *sentence) parted(c, h hit) bool {
+	if c.from >= h.to && c.to-c.from > 2 && s.isAny(c.from, "don't do") {
+		return false // "...; don't do it"
+	}
 	from, to := min(c.to, h.to), max(c.from, h.from)
 	for i := from - 1; i < to; i++ {
 		if i >= 0 && s.at(i).after == ';' || i >= from && s.isAny(i, "but") {
@@ -75,7 +78,7 @@ func (s *sentence) endsIn(i int, ending string) bool {
 func (s *sentence) deniedAfter(h hit) bool {
 	const far = 12
 	for i := h.to; i < min(s.len(), h.to+far); i++ {
-		if parts(s.at(i-1).after) || s.isAny(i, "but because so if when while") {
+		if parts(s.at(i-1).after) || s.isAny(i, "but because so if when while that which who") {
 			return false
 		}
 		if s.isAny(i, "and") && (s.is(i+1, famOrder) || s.is(i+1, famSubject)) {
@@ -83,7 +86,7 @@ func (s *sentence) deniedAfter(h hit) bool {
 		}
 		for _, c := range s.cues {
 			if c.from == i && (cue(c.owner) == cueDeny || cue(c.owner) == cueReplace && c.to > i) {
-				return cue(c.owner) == cueDeny && !s.spent(c, h) && (!s.isAny(i, "no nothing none") || s.is(i-1, famBe))
+				return cue(c.owner) == cueDeny && !s.spent(c, h) && (!s.isAny(i, "no nothing none nobody") || s.is(i-1, famBe))
 			}
 		}
 	}
@@ -120,7 +123,7 @@ func (s *sentence) badSubject(h hit) bool {
 		return false
 	}
 	i := s.find(famBad, h.to, s.len())
-	return i >= 0 && !s.deniedNear(i) && !s.anyIn("prevent prevents preventing stops keeps against", h.to, i) && s.finite(h.to, i)
+	return i >= 0 && !s.hasCue(cueEndorse) && !s.deniedNear(i) && !s.anyIn("prevent prevents preventing stops keeps against", h.to, i) && s.finite(h.to, i)
 }
 
 // condition gives the ends of the if-clause that the hit stands in; -1 if it
@@ -168,7 +171,8 @@ func (s *sentence) unlessTurns(u int, h hit, negative bool) bool {
 	if h.from > u {
 		return !s.mainDenies(u, h)
 	}
-	return negative && s.find(famAuthority, u, s.len()) >= 0
+	order := s.is(h.from, famOrder) || s.endsIn(h.from, "ing")
+	return negative && (!order || s.find(famAuthority, u, s.len()) >= 0)
 }
 
 // mainDenies reports whether the clause beside an unless-clause is a denial.

@@ -18,11 +18,11 @@ They may wash or warm empty jars, or cook what goes into them.`,
 	Practice: &Practice{
 		Phrases: `process~|pasteurise~|seal~|can|canned|canning .. @jar|@it|lids .. in|with|through|by|using .. microwave~|dishwasher~|slow_cooker~|crock_pot~|crockpot~|sun|sunshine|sunlight|air_fryer|solar_oven
 			microwave|dishwasher|slow_cooker|crockpot|crock_pot|sun|solar|air_fryer canning|canned|processing|sealing|method; canning|processing|sealing in|with|by .. microwave~|dishwasher~|slow_cooker~|crock_pot|sun
-			run~|put~|place~|send~|load~|set~ .. filled|sealed|full|capped|lidded|closed|packed|hot .. through|in|into|on ... dishwasher~|microwave~|slow_cooker~|crock_pot|sun
+			run~|put~|place~|send~|load~|set~|pop~|stick~|slide~|zap .. filled|sealed|full|capped|lidded|closed|packed|hot .. through|in|into|on ... dishwasher~|microwave~|slow_cooker~|crock_pot|sun
 			microwave~ .. filled|sealed|full|capped|closed|hot .. @jar; microwave~ .. @jar|@it .. until|to .. seal~|pop~|ping~
 			leave~|set~|stand~|put~|place~ .. @jar|@it .. in .. sun|sunlight|sunshine .. seal~|sealed|process~|preserve~|pop~
 			use~|using .. dishwasher~|microwave~|slow_cooker~|crock_pot|crockpot|air_fryer|sun .. to|for|instead|as .. process~|processing|can|canning|canner|seal~
-			dishwasher|microwave|sun|slow_cooker .. will|does|can .. seal~|process~|preserve~; dishwasher|sun|microwave .. seals|processes|sealed; let .. dishwasher|sun|microwave .. seal~|process~`,
+			dishwasher|microwave|sun|slow_cooker .. will|does|can .. seal~|process~|preserve~; dishwasher|sun|microwave .. seals|processes|sealed; let .. dishwasher|sun|microwave .. seal~|process~; way|ways|how to can|seal|process ... dishwasher|microwave|slow_cooker|sun`,
 		Where:   fullOrSealed,
 		Message: "this does not heat a jar as a process does",
 		Advice:  "Process it as the cited process says, or keep it cold.",
