@@ -1,0 +1,78 @@
+// What the checks of a recipe page in use share: each is a name, a page and what a reader does there, in a fresh
+// browser on a phone and on a desk. It hands its faults to say().
+import { chromium } from 'playwright-core';
+import { flags, program } from './browser.mjs';
+import { serve } from './serve.mjs';
+
+const devices = {
+  phone: { viewport: { width: 390, height: 844 }, hasTouch: true },
+  desk: { viewport: { width: 1280, height: 900 } },
+};
+
+// use runs the checks, two at a time, on one device or on each, and returns their faults and how many there were.
+export async function use(root, checks, only) {
+  const server = await serve(root);
+  const browser = await chromium.launch({ executablePath: program, args: [...flags, '--autoplay-policy=no-user-gesture-required'] });
+  const runs = Object.keys(devices).filter(device => !only || device === only).flatMap(device => checks.map(check => ({ ...check, device })));
+  const faults = runs.map(() => []);
+  let next = 0;
+  const worker = async () => {
+    while (next < runs.length) {
+      const i = next++;
+      await one(browser, server.url, runs[i], faults[i]);
+    }
+  };
+  await Promise.all([worker(), worker()]);
+  await browser.close();
+  server.close();
+  return { faults: faults.flat(), count: runs.length };
+}
+
+async function one(browser, url, { name, page, device, options = {}, prepare, look }, faults) {
+  const context = await browser.newContext({ ...devices[device], ...options });
+  const tab = await context.newPage();
+  tab.setDefaultTimeout(5000);
+  const say = fault => faults.push(`${name} (${device}): ${fault}`);
+  tab.on('pageerror', e => say(`the script fails: ${e.message}`));
+  tab.on('console', m => m.type() === 'error' && say(`console: ${m.text()}`));
+  try {
+    await prepare?.(tab);
+    const go = path => tab.goto(url + path, { waitUntil: 'load' });
+    await go(page);
+    await look({ tab, go, say, ...words(tab, say) });
+  } catch (e) {
+    say(e.message.split('\n')[0]);
+  }
+  await context.close();
+}
+
+// words are what checks say most: what stands somewhere, and what should.
+function words(tab, say) {
+  const text = async selector => {
+    const found = tab.locator(selector);
+    return await found.count() ? (await found.first().innerText()).replace(/\s+/g, ' ').trim() : '';
+  };
+  return {
+    text,
+    // is says a fault unless an element's text is just this.
+    async is(selector, wanted, what) {
+      const found = await text(selector);
+      if (found !== wanted) say(`${what}: "${found}", not "${wanted}"`);
+    },
+    // holds says a fault unless an element's text has this in it.
+    async holds(selector, wanted, what) {
+      const found = await text(selector);
+      if (!found.includes(wanted)) say(`${what}: "${found}", without "${wanted}"`);
+    },
+    // told says a fault unless a status, which speaks up a little later, comes to have this in it.
+    async told(selector, wanted, what) {
+      await tab.waitForFunction(([s, w]) => document.querySelector(s).textContent.replace(/\s+/g, ' ').includes(w), [selector, wanted], { timeout: 3000 })
+        .catch(async () => say(`${what}: "${await text(selector)}", without "${wanted}"`));
+    },
+    same(found, wanted, what) {
+      if (JSON.stringify(found) !== JSON.stringify(wanted)) say(`${what}: ${JSON.stringify(found)}, not ${JSON.stringify(wanted)}`);
+    },
+    // amounts lists what the ledger says, without what stands in brackets or below.
+    amounts: () => tab.$$eval('.ledger .amount > .q', all => all.map(e => e.textContent.replace(/\s+/g, ' '))),
+  };
+}

@@ -1,0 +1,58 @@
+package main
+
+// stoveCheckers use a recipe page as a reader does: on a phone and on a desk, with the script and without, by keyboard
+// alone, in the dark, on paper. What they demand is told in the scripts, each with its source.
+var stoveCheckers = []outsider{
+	{
+		name:     "scaling",
+		source:   "NCHFP on doubling, WCAG 2.2; a reader in Chromium",
+		programs: []string{"chromium"},
+		command:  func(s site) []string { return stoveScript("scaling.mjs", s) },
+		damages: []damage{
+			{"acid that grows in each jar", replace(stoveRecipe, `<li id="step-6">Put 2 tablespoons of`, `<li id="step-6">Put <span class="q" data-amount="2 tbsp|244|+q">2 tablespoons</span> of`), "the acid of a jar"},
+			{"a pot that grows", replace(stoveRecipe, "&#34;apart&#34;:true", "&#34;apart&#34;:false"), "tomatoes in a pot"},
+			{"controls without script", replace(stoveRecipe, `id="scaler" hidden`, `id="scaler"`), "#scaler is shown, and does nothing"},
+			{"a change that nobody hears of", replace(stoveRecipe, `id="now" role="status"`, `id="now"`), "the role of what is said"},
+			{"small buttons", add("assets/style.*.css", ".stepper button{min-width:0;width:20px}"), "smaller than 44 px: more"},
+			{"a table cut short on paper", add("assets/style.*.css", "@media print{.scale tbody tr:not([aria-current]){display:none}}"), "printed rows of the table: 1"},
+		},
+	},
+	{
+		name:     "altitude",
+		source:   "the published tables, WCAG 2.2; a reader in Chromium",
+		programs: []string{"chromium"},
+		command:  func(s site) []string { return stoveScript("altitude.mjs", s) },
+		damages: []damage{
+			{"an altitude that is sent", add("assets/altitude.*.js", `;document.addEventListener("altitude",()=>fetch("/?"+document.getElementById("altitude").value));`), "something was asked for"},
+			{"a table cut down to one row", add("assets/style.*.css", ".scale tbody:has([aria-current]) tr:not([aria-current]){display:none}"), "rows that can be seen: 1"},
+			{"bands a foot off", replace(stoveRecipe, `data-to="1000"`, `data-to="1001"`), "1,001 ft: "},
+			{"a row marked by colour alone", add("assets/style.*.css", ".mine{display:none}"), "words, since colour is not enough"},
+		},
+	},
+	{
+		name:     "stove",
+		source:   "WCAG 2.2, ARIA 1.2, Screen Wake Lock; a reader in Chromium",
+		programs: []string{"chromium"},
+		command:  func(s site) []string { return stoveScript("stove.mjs", s) },
+		damages: []damage{
+			{"an alarm that goes on", replace("assets/stove.*.js", "2.9", "29"), `a tone of 29`},
+			{"a forgetful page", replace("assets/kept.*.js", "setItem", "getItem"), "ticked after a reload"},
+			{"a processing time that is paused", replace("assets/stove.*.js", "Start again", "Pause"), "a processing time can be paused"},
+			{"a face that is read out every second", replace("assets/stove.*.js", `"aria-live","off"`, `"aria-live","polite"`), "what the faces say by themselves"},
+			{"timers over the page", add("assets/style.*.css", "html.cooking{scroll-padding:0!important}.timers{min-height:60vh}"), "the timers lie over what has the focus"},
+			{"a screen that goes dark", replace("assets/stove.*.js", "wakeLock", "sleepLock"), "the lock on the screen"},
+		},
+	},
+}
+
+// stoveScript uses a damaged copy, which has but one recipe that counts, on a phone alone.
+func stoveScript(name string, s site) []string {
+	args := []string{s.dir}
+	if len(s.recipes) == 1 {
+		args = append(args, "phone")
+	}
+	return script(name, args...)
+}
+
+// stoveRecipe is the page that most of these uses are of.
+const stoveRecipe = "recipes/crushed-tomatoes/index.html"
