@@ -113,6 +113,7 @@
     const n = amount.number(field.value);
     field.setAttribute("aria-invalid", n === null);
     if (n === null) {
+      clearTimeout(later);
       if (field.value.trim()) now.textContent = "Write a number, as in 2, 1.5 or 1 1/2.";
       return;
     }

@@ -66,7 +66,7 @@
   };
 
   const control = (label, name, act) => {
-    const button = make("button", { type: "button" }, label, spoken(": " + name));
+    const button = make("button", { type: "button" }, label, spoken(" " + name));
     button.addEventListener("click", act);
     return button;
   };
@@ -167,7 +167,7 @@
     const name = "Step " + step.id.replace("step-", "");
     step.append(
       make("span", { className: "clocks" }, ...times.map((time) => {
-        const button = make("button", { type: "button" }, "Timer: " + time.textContent, spoken(", " + name));
+        const button = make("button", { type: "button" }, "Timer: " + time.textContent, spoken(" " + name));
         button.addEventListener("click", () => begin(`${name}, ${time.textContent}`, seconds(time.dateTime), button));
         return button;
       })),
@@ -188,7 +188,7 @@
       const pressures = minutes ? stillroom.altitude.pressures(way, jar.value) : "";
       for (const b of [button, ...beside]) {
         b.textContent = minutes ? `${words}: start ${minutes} min, ${jar.value}` : words;
-        b.setAttribute("aria-disabled", !minutes);
+        b.setAttribute("aria-disabled", Boolean(known && !minutes));
       }
       said.textContent = !known ? "Set your altitude first." : minutes ? `At ${stillroom.altitude.told()}${pressures && ", " + pressures}.` : "No time is published for this jar at your altitude.";
     };
@@ -196,7 +196,7 @@
       b.addEventListener("click", () => {
         const minutes = stillroom.altitude?.minutes(way, jar.value);
         if (minutes) begin(`Processing, ${jar.value}, ${minutes} min`, minutes * 60, b, true);
-        else byId("altitude")?.focus();
+        else if (!stillroom.altitude?.known()) byId("altitude")?.focus();
       });
     }
     const filled = byId("jar"); // what the reader fills is what is processed
