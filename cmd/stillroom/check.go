@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
@@ -15,11 +16,13 @@ import (
 const checkHelp = `Judge the recipes, episodes and pages of a site, and write nothing.
 
     stillroom check [SITE] [--only PATH...] [--format text|json|sarif]
-                           [--strict]
+                           [--strict] [--changes]
 
     --only PATH...   report on these files and folders alone
     --format json    give the findings to another program; sarif is the form
                      that code hosts and editors read (SARIF 2.1.0)
+    --changes        with json: what readers may change in each recipe, what
+                     they may not, and what nobody has tested
     --strict         let warnings count as errors
     --day DATE       judge as of that day and not of today: 2026-07-31
 
@@ -33,14 +36,18 @@ with the tested process that it cites.
 `
 
 type checkCommand struct {
-	Site   string   `arg:"" optional:"" default:"."`
-	Format string   `enum:"text,json,sarif" default:"text"`
-	Only   []string `sep:"none"`
-	Strict bool
-	Day    day
+	Site    string   `arg:"" optional:"" default:"."`
+	Format  string   `enum:"text,json,sarif" default:"text"`
+	Only    []string `sep:"none"`
+	Strict  bool
+	Changes bool
+	Day     day
 }
 
 func (c *checkCommand) run(p *program) int {
+	if c.Changes && c.Format != "json" {
+		return p.fail(errors.New("--changes goes with --format json"))
+	}
 	progress := p.startProgress()
 	j, err := p.judge(c.Site, c.Day, progress)
 	progress.end()
@@ -63,7 +70,7 @@ func (c *checkCommand) run(p *program) int {
 func (c *checkCommand) write(p *program, j judged) error {
 	switch c.Format {
 	case "json":
-		return writeJSON(p.out, j.report)
+		return writeJSON(p.out, j.report, c.changes(j))
 	case "sarif":
 		return writeSARIF(p.out, j.report, j.site.FS)
 	}
@@ -113,24 +120,20 @@ func relativeTo(site, file string) (rel string, ok bool) {
 
 // narrow keeps what concerns the given files and folders.
 func (j *judged) narrow(only []string) {
-	within := func(file string) bool {
-		return slices.ContainsFunc(only, func(p string) bool {
-			return p == "." || file == p || strings.HasPrefix(file, p+"/")
-		})
-	}
+	j.only = only
 	j.report.Findings = slices.DeleteFunc(slices.Clone(j.report.Findings), func(f validate.Finding) bool {
-		return !within(f.Pos.File)
+		return !j.within(f.Pos.File)
 	})
 	j.report.Counts = validate.Counts{}
 	c := &j.report.Counts
 	for _, r := range j.site.Recipes {
-		c.Recipes += one(within(r.File))
+		c.Recipes += one(j.within(r.File))
 	}
 	for _, e := range j.site.Episodes {
-		c.Episodes += one(within(e.File))
+		c.Episodes += one(j.within(e.File))
 	}
 	for _, p := range j.site.Pages {
-		c.Pages += one(within(p.File))
+		c.Pages += one(j.within(p.File))
 	}
 	for _, f := range j.report.Findings {
 		open := f.Accepted == ""
@@ -138,6 +141,13 @@ func (j *judged) narrow(only []string) {
 		c.Warnings += one(open && f.Severity == validate.Warning)
 		c.Advice += one(open && f.Severity == validate.Advice)
 	}
+}
+
+// within reports whether a file is one of those that are looked at.
+func (j judged) within(file string) bool {
+	return len(j.only) == 0 || slices.ContainsFunc(j.only, func(p string) bool {
+		return p == "." || file == p || strings.HasPrefix(file, p+"/")
+	})
 }
 
 func one(yes bool) int {

@@ -16,6 +16,7 @@ type judged struct {
 	report  validate.Report
 	checked validate.Checked // only if there was no error
 	ok      bool             // there was none
+	only    []string         // the files and folders that are looked at; all if empty
 }
 
 // judge reads the site in a folder and checks it as of a day, or of today.

@@ -58,10 +58,12 @@ func count(n int, word string) string {
 	return fmt.Sprintf("%d %ss", n, word)
 }
 
-// A jsonReport is the report for other programs. Its shape is promised.
+// A jsonReport is the report for other programs. Its shape is promised; changes
+// are in it only if they are asked for.
 type jsonReport struct {
 	Findings []jsonFinding   `json:"findings"`
 	Counts   validate.Counts `json:"counts"`
+	Changes  []jsonChange    `json:"changes,omitempty"`
 }
 
 type jsonFinding struct {
@@ -77,8 +79,8 @@ type jsonFinding struct {
 
 // writeJSON writes findings for programs. What the author has accepted is no
 // longer open, and is left out as it is from the counts.
-func writeJSON(w io.Writer, rep validate.Report) error {
-	out := jsonReport{Findings: []jsonFinding{}, Counts: rep.Counts}
+func writeJSON(w io.Writer, rep validate.Report, changes []jsonChange) error {
+	out := jsonReport{Findings: []jsonFinding{}, Counts: rep.Counts, Changes: changes}
 	for _, f := range rep.Findings {
 		if f.Accepted != "" {
 			continue

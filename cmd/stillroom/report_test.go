@@ -69,7 +69,7 @@ func TestWriteTextInColour(t *testing.T) {
 // less, and findings that count for nothing are not in it.
 func TestWriteJSON(t *testing.T) {
 	var b bytes.Buffer
-	if err := writeJSON(&b, report); err != nil {
+	if err := writeJSON(&b, report, nil); err != nil {
 		t.Fatal(err)
 	}
 	var got struct {
@@ -103,7 +103,7 @@ func TestWriteJSON(t *testing.T) {
 // A report without findings still has a list of them.
 func TestWriteJSONOfNothing(t *testing.T) {
 	var b bytes.Buffer
-	if err := writeJSON(&b, validate.Report{}); err != nil || !strings.Contains(b.String(), `"findings": []`) {
+	if err := writeJSON(&b, validate.Report{}, nil); err != nil || !strings.Contains(b.String(), `"findings": []`) {
 		t.Errorf("%s, %v", &b, err)
 	}
 }
