@@ -40,6 +40,7 @@ var Rules = []*Rule{
 	chocolate,
 	clockEarly,
 	cooledFast,
+	coverSmall,
 	cupsAndGrams,
 	dairy,
 	doubled,
