@@ -17,6 +17,7 @@ type commands struct {
 	Check     checkCommand     `cmd:""`
 	Publish   publishCommand   `cmd:""`
 	Fill      fillCommand      `cmd:""`
+	Scale     scaleCommand     `cmd:""`
 	Labels    labelsCommand    `cmd:""`
 	Rules     rulesCommand     `cmd:""`
 	Processes processesCommand `cmd:""`

@@ -13,6 +13,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     check [SITE]         judge everything and write nothing
     publish [SITE]       check, then write the whole site
     fill FILE            write into a recipe the values of the process it cites
+    scale FILE           work a recipe out for other than one batch
     labels FILE          draw a sheet of jar labels as a PDF file
     rules [ID]           list the rules, or explain one with its source
     processes [WORDS]    list tested processes, or show one in full
@@ -28,6 +29,7 @@ var pages = map[string]string{
 	"check":     checkHelp,
 	"publish":   publishHelp,
 	"fill":      fillHelp,
+	"scale":     scaleHelp,
 	"labels":    labelsHelp,
 	"rules":     rulesHelp,
 	"processes": processesHelp,
