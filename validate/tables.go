@@ -24,9 +24,12 @@ const Edition = "2026-11-25"
 // that name it, correct each against the page, and give the row the number of
 // the address that was read (add it to the end of evidence.tsv). Figures that
 // are no longer published go; a notice that overrules a row is a row of
-// notices.tsv and wins. Then set Edition, correct the counts in
-// tables_test.go, run the tests of this package, and read the diff row by row:
-// no figure may be interpolated, rounded or shortened.
+// notices.tsv and wins. What changed in the guidance, each notice among it, is a
+// row of changes.tsv with the new edition, so that recipes that were checked
+// before are told. Then set Edition, correct the counts in tables_test.go, run
+// TestProcessEditions with -update, which gives the edition to the processes
+// whose figures are others now, run the tests of this package, and read the
+// diff row by row: no figure may be interpolated, rounded or shortened.
 //
 //go:embed tables/*.tsv
 var tableFiles embed.FS
