@@ -44,7 +44,7 @@ func TestHelp(t *testing.T) {
 			}
 		}
 		_, example, ok := strings.Cut(strings.ToLower(page), "or example")
-		_, line, _ := strings.Cut(example, "\n    stillroom ")
+		_, line, _ := strings.Cut(strings.ReplaceAll(example, "\\\n", ""), "\n    stillroom ")
 		line, _, _ = strings.Cut(line, "\n")
 		if _, err := parse(strings.Fields(line)); !ok || err != nil {
 			t.Errorf("the page of %s has the example %q: %v", node.Name, line, err)
