@@ -46,6 +46,7 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	for _, f := range faults {
 		fs = append(fs, faultFinding(f))
 	}
+	d.alone.ahead(len(s.Recipes), func(i int) any { return s.Recipes[i] }, func(i int) []Finding { return checkRecipe(s.Recipes[i], Rules) })
 	for _, r := range s.Recipes {
 		fs = append(fs, d.alone.of(r, func() []Finding { return checkRecipe(r, Rules) })...)
 		fs = append(fs, d.checkFiles(s, r, func(part *content.Site) { part.Recipes = []*content.Recipe{r} })...)
@@ -176,6 +177,24 @@ type memo[K comparable] struct{ last, now map[K][]Finding }
 
 func (m *memo[K]) turn() {
 	m.last, m.now = m.now, make(map[K][]Finding, len(m.now))
+}
+
+// ahead finds what is not known of n things, several at a time.
+func (m *memo[K]) ahead(n int, key func(i int) K, find func(i int) []Finding) {
+	var unknown []int
+	for i := range n {
+		if _, ok := m.last[key(i)]; !ok {
+			unknown = append(unknown, i)
+		}
+	}
+	found := make([][]Finding, len(unknown))
+	sideBySide(len(unknown), func(i int) []Finding {
+		found[i] = find(unknown[i])
+		return nil
+	})
+	for i, u := range unknown {
+		m.now[key(u)] = found[i]
+	}
 }
 
 func (m *memo[K]) of(key K, find func() []Finding) []Finding {
