@@ -1,0 +1,123 @@
+// The tag at the corner of every page, and the panel that it opens: all that
+// was found in the site.
+import { apart, heading, idOf, make, said } from "./slips.js";
+
+const count = (n, word) => `${n} ${word}${n === 1 ? "" : "s"}`;
+
+export class Tag {
+  constructor(own, last) {
+    this.own = own;
+    this.last = last;
+    this.counts = make("span", { class: "counts" });
+    this.button = make("button", { type: "button", class: "tag", "aria-expanded": "false", "aria-haspopup": "dialog" }, make("span", { class: "name" }, "Preview"), this.counts);
+    this.status = make("p", { role: "status", class: "unseen" });
+    this.list = make("div", { class: "list" });
+    this.close = make("button", { type: "button", class: "close" }, "Close");
+    this.panel = make("dialog", { class: "panel", "aria-labelledby": "title" },
+      make("header", {}, make("h2", { id: "title" }, "What was found"), this.close), this.list);
+    this.button.addEventListener("click", () => (this.panel.open ? this.shut() : this.open()));
+    this.close.addEventListener("click", () => this.shut());
+    this.panel.addEventListener("keydown", (event) => event.key === "Escape" && this.shut());
+    this.host = apart("stillroom-tag", make("aside", { "aria-label": "Preview" }, this.button, this.status, this.panel));
+    document.body.append(this.host);
+    if (sessionStorage.getItem("stillroom-panel")) this.open(false);
+  }
+
+  // show shows the figures of the site, and the panel anew if it is open.
+  show({ counts, troubles = [] }) {
+    const { errors, warnings, advice } = counts;
+    const parts = [["error", errors, count(errors, "error")], ["warning", warnings, count(warnings, "warning")], ["advice", advice, `${advice} advice`]];
+    const told = parts.filter(([, n]) => n > 0);
+    this.counts.replaceChildren(...told.map(([severity, , text]) => make("span", { class: "count " + severity }, text)));
+    if (troubles.length > 0) this.counts.prepend(make("span", { class: "count trouble" }, count(troubles.length, "notice")));
+    if (this.counts.children.length === 0) this.counts.append(make("span", { class: "count nothing" }, "nothing found"));
+    this.announce(told.map(([, , text]) => text).join(", ") || "nothing found");
+    if (this.panel.open) this.fill();
+  }
+
+  announce(text) {
+    if (this.said !== undefined && this.said !== text) this.status.textContent = text;
+    this.said = text;
+  }
+
+  // lost and found say whether the preview still answers.
+  lost() {
+    this.losing ??= setTimeout(() => {
+      this.button.classList.add("lost");
+      this.button.firstChild.textContent = "Preview has stopped";
+      this.status.textContent = "The preview has stopped.";
+    }, 2000);
+  }
+
+  found() {
+    clearTimeout(this.losing);
+    this.losing = undefined;
+    if (!this.button.classList.contains("lost")) return;
+    this.button.classList.remove("lost");
+    this.button.firstChild.textContent = "Preview";
+    this.status.textContent = "The preview is back.";
+  }
+
+  async open(focus = true) {
+    this.button.setAttribute("aria-expanded", "true");
+    sessionStorage.setItem("stillroom-panel", "open");
+    if (focus) this.panel.show();
+    else this.panel.open = true;
+    await this.fill();
+  }
+
+  shut() {
+    this.panel.close();
+    this.button.setAttribute("aria-expanded", "false");
+    sessionStorage.removeItem("stillroom-panel");
+    this.button.focus();
+  }
+
+  async fill() {
+    const { files, troubles, left } = await (await fetch(this.own + "findings")).json();
+    const scroll = this.list.scrollTop;
+    this.list.replaceChildren(
+      ...(troubles ?? []).map((t) => make("p", { class: "slip notice" }, t.file && make("span", { class: "place" }, t.file), " ", t.text)),
+      ...files.map((f) => this.file(f)));
+    if (left > 0) this.list.append(make("p", {}, `${left} more are not listed. Begin with these.`));
+    if (files.length === 0) this.list.append(make("p", {}, "Nothing was found. That says that the site agrees with the processes that it cites, and no more."));
+    this.list.scrollTop = scroll;
+  }
+
+  file({ file, name, address, marks }) {
+    const here = address && address === location.pathname;
+    const title = address ? make("a", { href: address, ...(here ? { "aria-current": "page" } : {}) }, name) : name;
+    return make("section", { class: "file" + (here ? " here" : "") }, make("h3", {}, title), make("p", { class: "place" }, file),
+      make("ul", {}, ...marks.map((m) => this.entry(m, address))));
+  }
+
+  // entry leads to the slip on the page. What its author has accepted has none.
+  entry(mark, address) {
+    const details = make("details", { class: "entry " + (mark.accepted ? "accepted" : mark.severity) }, make("summary", {}, ...heading(mark)));
+    if (mark.accepted) details.append(make("p", {}, "Accepted: " + mark.accepted));
+    details.append(...said(mark));
+    if (address && !mark.accepted) {
+      const link = make("a", { class: "go", href: `${address}#${idOf(mark)}` }, "Show it on the page");
+      link.addEventListener("click", (event) => this.go(event, idOf(mark)));
+      details.append(make("p", {}, link));
+    }
+    return make("li", {}, details);
+  }
+
+  go(event, id) {
+    const slip = document.getElementById(id);
+    if (!slip) return;
+    event.preventDefault();
+    history.replaceState(null, "", "#" + id);
+    if (matchMedia("(max-width: 48rem)").matches) this.shut();
+    goTo(slip);
+  }
+}
+
+// goTo brings a slip into sight, open.
+export function goTo(slip) {
+  const details = slip.shadowRoot.querySelector("details");
+  if (details) details.open = true;
+  slip.scrollIntoView({ block: "center" });
+  details?.querySelector("summary").focus({ preventScroll: true });
+}
