@@ -95,6 +95,7 @@ var Rules = []*Rule{
 	lidEarly,
 	lidsBoiled,
 	lidsReused,
+	limeRinse,
 	lowAcid,
 	lowAcidOver,
 	lowSugarTime,
