@@ -231,7 +231,7 @@ func readAmount(text string) (content.Ingredient, bool) {
 // phraseWords gives the words behind an amount up to where the text turns to
 // something else, in the singular and without articles.
 func phraseWords(s string) []string {
-	if end := strings.IndexAny(s, ",;:().!?"); end >= 0 {
+	if end := strings.IndexAny(s, ",;:().!?&"); end >= 0 {
 		s = s[:end]
 	}
 	var words []string
