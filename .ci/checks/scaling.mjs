@@ -50,6 +50,16 @@ const checks = [
     },
   },
   {
+    name: 'without storage', page: tomatoes,
+    prepare: tab => tab.addInitScript(() => Object.defineProperty(window, 'localStorage', { get() { throw new DOMException('no', 'SecurityError'); } })),
+    async look({ tab, same, amounts }) {
+      await tab.fill('#altitude', '5200');
+      await tab.click('#more');
+      same((await amounts())[0], '44 lb', 'what to buy');
+      same(await tab.locator('.mine').count(), 1, 'the rows of the altitude');
+    },
+  },
+  {
     name: 'jars on hand', page: tomatoes,
     async look({ tab, told, same, amounts, is, holds }) {
       await tab.fill('#jars', '9');

@@ -83,6 +83,18 @@ const checks = [
     },
   },
   {
+    name: 'ticks of another day', page: tomatoes, prepare: tab => tab.clock.install({ time: new Date('2026-08-01T10:00:00') }),
+    async look({ tab, same }) {
+      await atTheStove(tab);
+      await tab.locator('.tick').first().check();
+      for (const [hours, wanted] of [[20, true], [50, false]]) {
+        await tab.clock.fastForward(hours * 60 * 60_000);
+        await tab.reload();
+        same(await tab.locator('.tick').first().isChecked(), wanted, `the tick ${hours} hours later`);
+      }
+    },
+  },
+  {
     name: 'two timers at once', page: jam, prepare: async tab => {
       await listen(tab);
       await tab.clock.install({ time: new Date('2026-08-01T10:00:00') });
