@@ -6,11 +6,8 @@ import (
 	"encoding/json"
 	"fmt"
 	"io/fs"
-	"maps"
 	"path"
 	"runtime"
-	"slices"
-	"strings"
 	"sync"
 
 	"stillroom/build/webp"
@@ -29,18 +26,6 @@ type Darkroom struct {
 type Cache interface {
 	Get(key string) (data []byte, ok bool) // nobody may change the data
 	Put(key string, data []byte) error     // an error means that the data is not kept
-}
-
-// BrokenPictures say what is wrong with pictures that looked sound from
-// outside, by name relative to content/pictures.
-type BrokenPictures map[string]string
-
-func (b BrokenPictures) Error() string {
-	var all []string
-	for _, name := range slices.Sorted(maps.Keys(b)) {
-		all = append(all, "the picture "+b[name])
-	}
-	return strings.Join(all, "; ")
 }
 
 // An exposure is one print of a picture.
@@ -91,23 +76,6 @@ func (d *Darkroom) all(fsys fs.FS, jobs []job) ([][]exposure, error) {
 	return prints, gathered(errs)
 }
 
-// gathered is the first error that is not the fault of a picture, or else all
-// that are.
-func gathered(errs []error) error {
-	all := make(BrokenPictures)
-	for _, err := range errs {
-		broken, ok := err.(BrokenPictures)
-		if err != nil && !ok {
-			return err
-		}
-		maps.Copy(all, broken)
-	}
-	if len(all) == 0 {
-		return nil
-	}
-	return all
-}
-
 // one gives the prints of one picture, from the cache if it has them.
 func (d *Darkroom) one(fsys fs.FS, j job, room *bench) ([]exposure, error) {
 	data, err := fs.ReadFile(fsys, j.file)
@@ -150,15 +118,6 @@ func develops(format string, data []byte, o order) ([]exposure, error) {
 		}
 	}
 	return prints, nil
-}
-
-// unsigned is what an image package says, without the name that it signs with.
-func unsigned(err error) string {
-	_, what, ok := strings.Cut(err.Error(), ": ")
-	if !ok {
-		return err.Error()
-	}
-	return what
 }
 
 // printing is raised whenever the same picture gives other prints than before.
@@ -222,37 +181,4 @@ func (d *Darkroom) bytes(fsys fs.FS, j job, p exposure) ([]byte, error) {
 		}
 	}
 	return nil, fmt.Errorf("the picture %s was changed while it was being published", j.name)
-}
-
-// A bench has room for so many pixels at a time. A picture that is larger has
-// it to itself.
-type bench struct {
-	size, taken int
-	mu          sync.Mutex
-	free        *sync.Cond
-}
-
-// benchPixels is twice what a telephone takes, and about 100 MB once decoded.
-const benchPixels = 24_000_000
-
-func newBench(size int) *bench {
-	b := &bench{size: size}
-	b.free = sync.NewCond(&b.mu)
-	return b
-}
-
-func (b *bench) take(pixels int) {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	for b.taken > 0 && b.taken+pixels > b.size {
-		b.free.Wait()
-	}
-	b.taken += pixels
-}
-
-func (b *bench) give(pixels int) {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	b.taken -= pixels
-	b.free.Broadcast()
 }
