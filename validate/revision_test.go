@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -121,7 +122,33 @@ func TestRechecks(t *testing.T) {
 	if !all[0].Never || all[1].Never {
 		t.Errorf("never: %v, %v", all[0].Never, all[1].Never)
 	}
+	if all[0].Since != "2026-11-25" || all[1].Since != "2026-11-25" {
+		t.Errorf("since %q and %q, want the edition in which the changes stand first", all[0].Since, all[1].Since)
+	}
 	if got := all[1].Reasons; len(got) != 3 || got[0].Date != Edition || got[1].Date != "2015" || got[2].Date != "2009" {
 		t.Errorf("reasons %+v, want the figures, then 2015 and 2009", got)
 	}
+}
+
+func ExampleRechecks() {
+	r, _ := content.ReadRecipe("recipes/plums.md", []byte(`---
+produce: [plums]
+keeping: [{way: boiling-water, process: plums-hot}]
+checked: {edition: 2026-01-31, date: 2026-02-01}
+---
+`))
+	s := &content.Site{Recipes: []*content.Recipe{r}}
+	for _, c := range Rechecks(s) {
+		fmt.Printf("%s: to compare again since %s\n", c.Recipe.File, c.Since)
+		for _, why := range c.Reasons {
+			fmt.Printf("  %s: %s\n", why.Date, why.Says)
+		}
+		fmt.Println("  for one of them, see", c.Reasons[1].Source.Title)
+	}
+	// Output:
+	// recipes/plums.md: to compare again since 2026-11-25
+	//   2026-11-25: the figures of plums-hot are those of the edition of 2026-11-25
+	//   2015: jars with zinc caps, glass lids or wire bails are no longer used for canning
+	//   2009: jars rest for 5 minutes in the canner with the lid off before they are lifted out
+	//   for one of them, see Kansas State University Extension on the USDA guide of 2015
 }
