@@ -15,6 +15,7 @@ import (
 type commands struct {
 	Start     startCommand     `cmd:""`
 	Check     checkCommand     `cmd:""`
+	Preview   previewCommand   `cmd:""`
 	Publish   publishCommand   `cmd:""`
 	Fill      fillCommand      `cmd:""`
 	Scale     scaleCommand     `cmd:""`

@@ -59,7 +59,7 @@ func (c *publishCommand) run(p *program) int {
 	writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
 	p.sayPublished(dir, files, written)
 	p.sayLeftOut(j.checked)
-	p.say("To look at it: python3 -m http.server --directory %s, then open http://localhost:8000/", dir)
+	p.say("To look at it while you write: stillroom preview %s", c.Site)
 	return succeeded
 }
 

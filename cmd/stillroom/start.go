@@ -18,6 +18,7 @@ The starter is a small blog with recipes, episodes and pages to look at and to
 replace. For example:
 
     stillroom start ~/larder
+    stillroom preview ~/larder
     stillroom check ~/larder
     stillroom publish ~/larder
 
@@ -34,6 +35,7 @@ func (c *startCommand) run(p *program) int {
 		return p.fail(err)
 	}
 	p.say("Wrote %s to %s. What to do next:", count(n, "file"), show(c.Dir))
+	p.say("    stillroom preview %s", c.Dir)
 	p.say("    stillroom check %s", c.Dir)
 	p.say("    stillroom publish %s", c.Dir)
 	return succeeded

@@ -11,6 +11,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
 
     start DIR            write the starter site into a new or empty folder
     check [SITE]         judge everything and write nothing
+    preview [SITE]       look at the site while you write it
     publish [SITE]       check, then write the whole site
     fill FILE            write into a recipe the values of the process it cites
     scale FILE           work a recipe out for other than one batch
@@ -27,6 +28,7 @@ It ends with 0 if all is well, 1 if the site has errors, 2 if it could not run.
 var pages = map[string]string{
 	"start":     startHelp,
 	"check":     checkHelp,
+	"preview":   previewHelp,
 	"publish":   publishHelp,
 	"fill":      fillHelp,
 	"scale":     scaleHelp,
