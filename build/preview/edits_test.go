@@ -54,7 +54,7 @@ func TestPreviewIsWhatIsPublished(t *testing.T) {
 		t.Errorf("only %d of %d sites could be published, and so compared", built, changes)
 	}
 	for kind, n := range w.done {
-		if n == 0 {
+		if n == 0 && !testing.Short() {
 			t.Errorf("no change was of the kind %s", kind)
 		}
 	}
