@@ -51,7 +51,7 @@ func serveSite(t *testing.T, hosts Hosts) (*Preview, fstest.MapFS, *httptest.Ser
 
 // ask asks a server, with some headers, each a name and a value, and follows
 // nothing.
-func ask(t *testing.T, server *httptest.Server, method, address string, headers ...string) (*http.Response, string) {
+func ask(t testing.TB, server *httptest.Server, method, address string, headers ...string) (*http.Response, string) {
 	t.Helper()
 	r, err := http.NewRequestWithContext(t.Context(), method, server.URL+address, nil)
 	if err != nil {
@@ -217,11 +217,11 @@ func TestServeMoved(t *testing.T) {
 
 // A listener waits for events of a page.
 type listener struct {
-	t     *testing.T
+	t     testing.TB
 	lines *bufio.Scanner
 }
 
-func listen(t *testing.T, server *httptest.Server, query string) *listener {
+func listen(t testing.TB, server *httptest.Server, query string) *listener {
 	t.Helper()
 	r, err := http.NewRequestWithContext(t.Context(), "GET", server.URL+own+"events?"+query, nil)
 	if err != nil {
