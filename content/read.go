@@ -32,6 +32,7 @@ func Read(fsys fs.FS, progress func(done, total int)) (*Site, []Fault, error) {
 	if w.err != nil {
 		return nil, nil, w.err
 	}
+	listen(fsys, s.Media)
 	jobs := w.settings(&s.Settings)
 	jobs = append(jobs, jobsFor(recipes, s.Recipes, ReadRecipe)...)
 	jobs = append(jobs, jobsFor(episodes, s.Episodes, ReadEpisode)...)

@@ -19,6 +19,7 @@ type File struct {
 	Path    string // relative to the site's folder
 	Size    int64
 	Changed int64 // when it was changed last, in nanoseconds since 1970: what tells two versions apart
+	Sound   Sound // of a recording
 }
 
 // Settings are those of content/site.yaml.

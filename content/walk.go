@@ -80,5 +80,5 @@ func isPicture(string) bool { return true }
 // isMedia reports whether a file beside the show notes is a recording or a
 // transcript.
 func isMedia(name string) bool {
-	return slices.Contains([]string{".mp3", ".m4a", ".ogg", ".vtt", ".srt"}, strings.ToLower(path.Ext(name)))
+	return SoundFormatOf(name) != "" || slices.Contains([]string{".vtt", ".srt"}, strings.ToLower(path.Ext(name)))
 }

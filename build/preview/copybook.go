@@ -67,7 +67,11 @@ func (b *copybook) look(file string, sure bool) outcome {
 	}
 	switch sort {
 	case content.APicture, content.AMedium:
-		return b.put(sort, content.File{Path: file, Size: info.Size(), Changed: info.ModTime().UnixNano()})
+		f := content.File{Path: file, Size: info.Size(), Changed: info.ModTime().UnixNano()}
+		if sort == content.AMedium {
+			f.Sound = content.Listen(b.fsys, file)
+		}
+		return b.put(sort, f)
 	case content.Misnamed:
 		is := b.misnamed[file]
 		b.misnamed[file] = true
