@@ -136,6 +136,8 @@ var Rules = []*Rule{
 	processSkipped,
 	processUnknown,
 	recheckRule,
+	recordingBroken,
+	recordingDiffers,
 	remakeLarge,
 	repeatedKey,
 	reprocessCold,

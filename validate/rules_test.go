@@ -56,7 +56,7 @@ func findingsOf(t *testing.T, rule *Rule, ar *txtar.Archive) string {
 		switch {
 		case f.Name == "want":
 		case strings.HasPrefix(f.Name, "content/"):
-			site[f.Name] = &fstest.MapFile{Data: f.Data}
+			site[f.Name] = &fstest.MapFile{Data: recorded(t, f.Data)}
 		default:
 			fs = append(fs, ofRecipe(rule, f)...)
 		}
@@ -72,6 +72,20 @@ func findingsOf(t *testing.T, rule *Rule, ar *txtar.Archive) string {
 		}
 	}
 	return b.String()
+}
+
+// recorded gives the recording that the text of a file names, which itself
+// could not stand in an archive of texts; else the text.
+func recorded(t *testing.T, text []byte) []byte {
+	name, ok := strings.CutPrefix(strings.TrimSpace(string(text)), "recording: ")
+	if !ok {
+		return text
+	}
+	data, err := os.ReadFile(filepath.Join("../content/testdata/recordings", name))
+	if err != nil {
+		t.Fatal(err)
+	}
+	return data
 }
 
 func ofRecipe(rule *Rule, f txtar.File) []Finding {
