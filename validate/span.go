@@ -38,6 +38,20 @@ func (b TestedBand) touches(s span) bool {
 	return c < 0 || c == 0 && !s.over
 }
 
+// overlaps reports whether two stretches of altitude have a height in common.
+// A said edge that is the end of a band is the band's own, also where the next
+// one begins a foot higher.
+func (s span) overlaps(o span) bool {
+	below := func(a, b span) bool { // a ends before b begins
+		if a.to == nil {
+			return false
+		}
+		c := a.to.Cmp(b.from)
+		return c < 0 || c == 0 && (b.over || a.to.Sign() > 0 && a.from.Cmp(a.to) < 0)
+	}
+	return !below(s, o) && !below(o, s)
+}
+
 // String gives the band as it is printed: 0-1,000 ft, above 6,000 ft.
 func (b TestedBand) String() string {
 	if b.To == 0 {

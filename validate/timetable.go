@@ -1,0 +1,119 @@
+package validate
+
+import (
+	"math/big"
+	"slices"
+
+	"stillroom/content"
+)
+
+// A timeTable is every time that a recipe's ways of keeping give.
+type timeTable []timeEntry
+
+// A timeEntry is a time of the table: for a jar and a stretch of altitude.
+type timeEntry struct {
+	jar     content.Jar
+	holds   *big.Rat // what the jar holds in millilitres; nil for no jar
+	span    *span    // nil for a pressure canner's time
+	text    string
+	minutes *big.Rat
+	pos     content.Pos
+	way     content.Way
+}
+
+func tableOf(matches []*Match) (table timeTable) {
+	for _, m := range matches {
+		way := m.Keeping.Way.V
+		if !way.Canned() {
+			continue
+		}
+		for _, p := range m.Keeping.Processing {
+			holds := p.Jar.V.Millilitres()
+			if p.Time.Set() && way == content.PressureCanner {
+				table = append(table, timeEntry{p.Jar.V, holds, nil, "", p.Time.V.Minutes(), p.Time.Pos, way})
+			}
+			for _, b := range p.Altitude {
+				if b.Value.Set() {
+					s := spanOf(b)
+					table = append(table, timeEntry{p.Jar.V, holds, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos, way})
+				}
+			}
+		}
+	}
+	return table
+}
+
+// forJars keeps the entries of some sizes; of a size that has none, those of
+// the next size up. Without a size all entries are kept.
+func (table timeTable) forJars(sizes []string) (kept timeTable) {
+	if len(sizes) == 0 {
+		return table
+	}
+	for _, size := range sizes {
+		jar := jarNamed(size)
+		next := table.nextJar(jar.Millilitres())
+		for _, e := range table {
+			if next != nil && e.holds != nil && e.holds.Cmp(next) == 0 {
+				kept = append(kept, e)
+			}
+		}
+	}
+	return kept
+}
+
+// nextJar gives the volume of the smallest jar of the table that is not under
+// one; nil if all are.
+func (table timeTable) nextJar(jar *big.Rat) (next *big.Rat) {
+	for _, e := range table {
+		if e.holds != nil && e.holds.Cmp(jar) >= 0 && (next == nil || e.holds.Cmp(next) < 0) {
+			next = e.holds
+		}
+	}
+	return next
+}
+
+// forHeight keeps, of each size of jar, the longest entries among those that a
+// stretch of altitude touches.
+func (table timeTable) forHeight(h *height) (kept timeTable) {
+	if h == nil {
+		return table
+	}
+	most := map[string]*big.Rat{}
+	for _, e := range table {
+		size := e.jar.String()
+		if e.touches(h) && (most[size] == nil || e.minutes.Cmp(most[size]) > 0) {
+			most[size] = e.minutes
+		}
+	}
+	for _, e := range table {
+		if m := most[e.jar.String()]; e.touches(h) && m != nil && e.minutes.Cmp(m) == 0 || e.span == nil {
+			kept = append(kept, e)
+		}
+	}
+	return kept
+}
+
+// touches reports whether an entry is for some altitude of a stretch.
+func (e timeEntry) touches(h *height) bool {
+	switch {
+	case e.span == nil:
+		return false
+	case h.top:
+		return e.span.to == nil
+	}
+	return e.span.overlaps(h.span)
+}
+
+func (table timeTable) has(minutes *big.Rat) bool {
+	return slices.ContainsFunc(table, func(e timeEntry) bool { return e.minutes.Cmp(minutes) == 0 })
+}
+
+func (table timeTable) most() *big.Rat {
+	most := new(big.Rat)
+	for _, e := range table {
+		if e.minutes.Cmp(most) > 0 {
+			most = e.minutes
+		}
+	}
+	return most
+}
