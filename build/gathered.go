@@ -1,6 +1,7 @@
 package build
 
 import (
+	"slices"
 	"strings"
 	"time"
 
@@ -35,7 +36,7 @@ func (e *edition) producePage(h harvest) *GatheredPage {
 		Others:  without(e.produceCounts(), h.address),
 		All:     "Other produce",
 	}
-	for _, m := range ripe(h.name) {
+	for _, m := range FromStart(seasonOf(h.name)) {
 		p.Months = append(p.Months, Link{Name: m.String(), Address: monthAddress(m)})
 	}
 	p.Shell = e.shell(leaf{
@@ -58,14 +59,7 @@ func (e *edition) monthPage(m time.Month) *GatheredPage {
 		Newest:  e.newest("The newest", made),
 		Larder:  larder(made),
 		Year:    e.year(m),
-	}
-	for _, c := range e.produceCounts() {
-		for _, r := range made {
-			if len(r.Produce) > 0 && produceAddress(r.Produce[0].V) == c.Address {
-				p.Ripe = append(p.Ripe, c)
-				break
-			}
-		}
+		Ripe:    e.ripe(m),
 	}
 	p.Shell = e.shell(leaf{
 		address:     monthAddress(m),
@@ -99,6 +93,17 @@ func (e *edition) wayPage(w wayName) *GatheredPage {
 	})
 	p.Vessels = vessels(p.Larder.jars())
 	return p
+}
+
+// ripe gives the produce that a month's recipes are made of, in order of name.
+func (e *edition) ripe(m time.Month) []Counted {
+	main := make(map[string]bool)
+	for _, r := range e.made[m] {
+		if len(r.Produce) > 0 && ripens(r.Produce[0].V) {
+			main[produceAddress(r.Produce[0].V)] = true
+		}
+	}
+	return slices.DeleteFunc(e.produceCounts(), func(c Counted) bool { return !main[c.Address] })
 }
 
 // lists is a list as structured data; an empty one is none.

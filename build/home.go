@@ -14,6 +14,7 @@ type HomePage struct {
 	Shelf     Shelf   // the newest recipes
 	Month     string  // July
 	InSeason  Shelf
+	Ripe      []Counted // produce of that month
 	Year      []Month
 	Episode   *EpisodeCard // the newest; nil if there are none
 	Programme string
@@ -39,6 +40,7 @@ func (e *edition) homePage() *HomePage {
 		About:   e.settings.Author.About.V,
 		Month:   e.day.Month.String(),
 		Year:    e.year(e.day.Month),
+		Ripe:    e.ripe(e.day.Month),
 		Produce: e.produceCounts(),
 		Ways:    e.wayCounts(),
 		Count:   count(len(e.recipes), "recipe", "recipes"),

@@ -2,6 +2,7 @@ package build
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 	"time"
@@ -123,12 +124,34 @@ func TestSeason(t *testing.T) {
 		{"kind: jam\nproduce: [plums]\nseason: [sep, aug, september]\nkeeping: [{way: refrigerator, keeps: 1 week}]", months(8, 9)},
 		{"kind: jam\nproduce: [asparagus, plums]\nkeeping: [{way: refrigerator, keeps: 1 week}]", months(4, 5, 6)},
 		{"kind: jam\nproduce: [seville oranges]\nkeeping: [{way: refrigerator, keeps: 1 week}]", months(1, 2, 12)},
+		{"kind: jam\nproduce: [damson]\nkeeping: [{way: refrigerator, keeps: 1 week}]", months(8, 9, 10)},
+		{"kind: jam\nproduce: [kumquats]\nkeeping: [{way: refrigerator, keeps: 1 week}]", months(1, 2, 3, 4, 12)},
 		{"kind: jam\nproduce: [blackberry]\nkeeping: [{way: refrigerator, keeps: 1 week}]", months(7, 8, 9)},
 		{"kind: jam\nproduce: [moondust]\nkeeping: [{way: refrigerator, keeps: 1 week}]", nil},
 	} {
 		got := Season(recipeOf(t, c.recipe))
 		if fmt.Sprint(got) != fmt.Sprint(c.want) {
 			t.Errorf("season of %q = %v, want %v", c.recipe, got, c.want)
+		}
+	}
+}
+
+func TestFromStart(t *testing.T) {
+	got := FromStart([]time.Month{time.January, time.February, time.November, time.December})
+	if want := []time.Month{time.November, time.December, time.January, time.February}; !slices.Equal(got, want) {
+		t.Errorf("a winter begins as %v, want %v", got, want)
+	}
+	year := Season(recipeOf(t, "kind: jam\nproduce: [onions]\nkeeping: [{way: refrigerator, keeps: 1 week}]\nseason: [jan, feb, mar, apr, may, jun, jul, aug, sep, oct, nov, dec]"))
+	if got := FromStart(year); len(got) != 12 || got[0] != time.January {
+		t.Errorf("a season of a whole year begins as %v", got)
+	}
+}
+
+// Chicken has no season, but soup has one if its recipe says so.
+func TestOnlyProduceRipens(t *testing.T) {
+	for produce, want := range map[string]bool{"apples": true, "chicken": false, "eggs": false, "moondust": true} {
+		if got := ripens(produce); got != want {
+			t.Errorf("%s ripens: %v, want %v", produce, got, want)
 		}
 	}
 }
