@@ -122,7 +122,7 @@ func (p *Proofs) Held() map[string]Held { return p.held() }
 
 func (p *Proofs) holds() map[string]Held {
 	held := make(map[string]Held)
-	for _, h := range heldBack(p.edition.site, p.edition.day) {
+	for _, h := range HeldOn(p.edition.site, p.edition.day) {
 		held[p.Address(h.File)] = h
 	}
 	return held

@@ -60,8 +60,8 @@ func TestProofsHoldNothingBack(t *testing.T) {
 		"content/recipes/first-try.md", fmt.Sprintf(recipe, "First try", "status: draft"),
 		"content/recipes/next-year.md", fmt.Sprintf(recipe, "Next year", "published: 2027-02-01"))
 	want := map[string]Held{
-		"/recipes/first-try/": {File: "content/recipes/first-try.md"},
-		"/recipes/next-year/": {"content/recipes/next-year.md", content.Date{Year: 2027, Month: 2, Day: 1}},
+		"/recipes/first-try/": {File: "content/recipes/first-try.md", Name: "First try"},
+		"/recipes/next-year/": {"content/recipes/next-year.md", "Next year", content.Date{Year: 2027, Month: 2, Day: 1}},
 	}
 	if len(p.Held()) != len(want) {
 		t.Errorf("%d pages are held back, want %d", len(p.Held()), len(want))
