@@ -41,7 +41,7 @@ func (b Batch) Label() Label {
 		Then:  then[b.Way.Way.V],
 		Batch: strings.TrimSpace("Batch " + b.Made.String() + " " + b.Mark),
 	}
-	if best := bestBy(b.Made, b.Way.Keeps.V); !best.IsZero() {
+	if best := BestBy(b.Made, b.Way.Keeps.V); !best.IsZero() {
 		l.Best = "Best by " + shortDay(best)
 	}
 	if !b.Jar.IsZero() {
@@ -100,9 +100,9 @@ func ingredients(r *content.Recipe) []string {
 // shortDay writes a day so that no reader takes the month for the day.
 func shortDay(d content.Date) string { return d.Time().Format("2 Jan 2006") }
 
-// bestBy is the day up to which something keeps: of a range, the shorter time.
+// BestBy is the day up to which something keeps: of a range, the shorter time.
 // It gives the zero Date if it is not said.
-func bestBy(made content.Date, keeps content.Duration) content.Date {
+func BestBy(made content.Date, keeps content.Duration) content.Date {
 	switch {
 	case keeps.IsZero():
 		return content.Date{}

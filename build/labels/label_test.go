@@ -37,7 +37,7 @@ func TestBestBy(t *testing.T) {
 			}
 			keeps = d
 		}
-		if got := bestBy(date(t, test.made), keeps).String(); got != test.want {
+		if got := BestBy(date(t, test.made), keeps).String(); got != test.want {
 			t.Errorf("made on %s, kept %s: best by %s, want %s", test.made, test.keeps, got, test.want)
 		}
 	}
