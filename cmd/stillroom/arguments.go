@@ -20,6 +20,7 @@ type commands struct {
 	Fill      fillCommand      `cmd:""`
 	Scale     scaleCommand     `cmd:""`
 	Labels    labelsCommand    `cmd:""`
+	Calendar  calendarCommand  `cmd:""`
 	Rules     rulesCommand     `cmd:""`
 	Processes processesCommand `cmd:""`
 	Schema    schemaCommand    `cmd:""`

@@ -21,18 +21,27 @@ type judged struct {
 
 // judge reads the site in a folder and checks it as of a day, or of today.
 func (p *program) judge(dir string, on day, progress *progress) (judged, error) {
-	if err := isSite(dir); err != nil {
-		return judged{}, err
-	}
-	progress.begin("reading")
-	site, faults, err := content.Read(os.DirFS(dir), progress.step)
+	site, faults, err := p.read(dir, progress)
 	if err != nil {
-		return judged{}, fmt.Errorf("read %s: %w", dir, err)
+		return judged{}, err
 	}
 	progress.begin("checking")
 	j := judged{site: site}
 	j.report, j.checked, j.ok = validate.Check(site, faults, on.orToday())
 	return j, nil
+}
+
+// read reads the site in a folder, and judges nothing but the writing.
+func (p *program) read(dir string, progress *progress) (*content.Site, []content.Fault, error) {
+	if err := isSite(dir); err != nil {
+		return nil, nil, err
+	}
+	progress.begin("reading")
+	site, faults, err := content.Read(os.DirFS(dir), progress.step)
+	if err != nil {
+		return nil, nil, fmt.Errorf("read %s: %w", dir, err)
+	}
+	return site, faults, nil
 }
 
 // orToday is the day itself if one was given, and else what the calendar on
