@@ -23,7 +23,7 @@ and which drafts wait.
 
 For example:
 
-    stillroom calendar | lpr
+    stillroom calendar --months 6
     stillroom calendar --format ics > larder.ics
 
 Seasons are those that the recipes name, and else those of gardens in the
