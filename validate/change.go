@@ -6,6 +6,7 @@ import "stillroom/content"
 // and what is published on it.
 type Change struct {
 	ID      string // double-batch; never reused
+	Topic   string // "Jars and batches": what it belongs to, as a heading
 	Asks    string // "A double batch": what would be changed, as a heading
 	Verdict Verdict
 	Says    string // a sentence or two for readers; never that anything is safe
@@ -54,9 +55,13 @@ func changesOf(a *asking) []Change {
 		return nil
 	}
 	var changes []Change
-	for _, q := range questions {
-		if p := q.pick(a); p.which != "" {
-			changes = append(changes, q.change(a, p))
+	for _, t := range topics {
+		for _, q := range t.questions {
+			if p := q.pick(a); p.which != "" {
+				c := q.change(a, p)
+				c.Topic = t.name
+				changes = append(changes, c)
+			}
 		}
 	}
 	return changes
@@ -95,53 +100,64 @@ func pick(which string, pairs ...string) picked {
 // anything is asked of a process that an authority set for one recipe.
 var anything = question{id: "anything", asks: "Anything"}
 
-// questions are in the order in which readers ask most (a tally of public
-// question lists and forums), those that belong together beside one another.
-var questions = []question{
-	{"fewer-vegetables", "Fewer onions, peppers or other vegetables", fewerVegetables},
-	{"more-vegetables", "More onions, peppers or other vegetables", moreVegetables},
-	{"other-vegetables", "Another vegetable", otherVegetables},
-	{"pepper-kinds", "Another kind of pepper", pepperKinds},
-	{"other-food", "Another fruit or vegetable in its place", otherFoodInstead},
-	{"dried-spices", "More or less dried spice", driedSpices},
-	{"fresh-herbs", "Fresh herbs or garlic", freshHerbs},
-
-	{"fresh-juice", "Fresh juice for bottled", freshForBottled},
-	{"lemon-for-vinegar", "Lemon juice for vinegar", lemonForVinegar},
-	{"vinegar-for-lemon", "Vinegar for lemon juice", vinegarForLemon},
-	{"citric-acid", "Citric acid for lemon juice", citricAcid},
-	{"less-acid", "Less vinegar or lemon juice", lessAcid},
-	{"more-vinegar", "More vinegar to the water", moreVinegar},
-	{"other-vinegar", "Another kind of vinegar", otherVinegar},
-
-	{"less-sugar", "Less sugar", lessSugar},
-	{"more-sugar", "More sugar", moreSugar},
-	{"sweetener", "A sweetener for the sugar", sweetenerForSugar},
-	{"less-salt", "Less salt, or none", lessSalt},
-	{"other-pectin", "Another kind of pectin", otherPectin},
-
-	{"smaller-jar", "A smaller jar", smallerJar},
-	{"tested-jar", "Another tested jar", testedJar},
-	{"larger-jar", "A larger jar", largerJar},
-	{"double-batch", "A double batch", doubleBatch},
-	{"half-batch", "Half a batch", halfBatch},
-
-	{"raw-pack", "Raw pack for hot", rawPack},
-	{"hot-pack", "Hot pack for raw", hotPack},
-	{"smaller-pieces", "Smaller pieces", smallerPieces},
-	{"larger-pieces", "Larger pieces", largerPieces},
-	{"thicken", "Thickening it before canning", thicken},
-	{"thicker-salsa", "A thicker salsa", thickerSalsa},
-	{"oil", "Oil or fat", addOil},
-	{"when-opened", "Rice, pasta, cream or flour", whenOpened},
-
-	{"steam", "A steam canner", steamInstead},
-	{"boiling-water", "A boiling-water canner", boilingInstead},
-	{"pressure-canner", "A pressure canner", pressureInstead},
-	{"oven", "Oven, dishwasher, open kettle", ovenInstead},
-	{"multi-cooker", "An electric multi-cooker", multiCookerInstead},
-	{"freeze", "The freezer instead", freezeInstead},
-	{"shelf", "The shelf instead", shelfInstead},
-	{"blanching", "No blanching", noBlanching},
-	{"larger-box", "A larger box", largerBox},
+// topics hold the questions in the order in which readers ask most (a tally of
+// public question lists and forums), those that belong together beside one
+// another.
+var topics = []struct {
+	name      string
+	questions []question
+}{
+	{"What goes in", []question{
+		{"fewer-vegetables", "Fewer onions, peppers or other vegetables", fewerVegetables},
+		{"more-vegetables", "More onions, peppers or other vegetables", moreVegetables},
+		{"other-vegetables", "Another vegetable", otherVegetables},
+		{"pepper-kinds", "Another kind of pepper", pepperKinds},
+		{"other-food", "Another fruit or vegetable in its place", otherFoodInstead},
+		{"dried-spices", "More or less dried spice", driedSpices},
+		{"fresh-herbs", "Fresh herbs or garlic", freshHerbs},
+	}},
+	{"Acid", []question{
+		{"fresh-juice", "Fresh juice for bottled", freshForBottled},
+		{"lemon-for-vinegar", "Lemon juice for vinegar", lemonForVinegar},
+		{"vinegar-for-lemon", "Vinegar for lemon juice", vinegarForLemon},
+		{"citric-acid", "Citric acid for lemon juice", citricAcid},
+		{"less-acid", "Less vinegar or lemon juice", lessAcid},
+		{"more-vinegar", "More vinegar to the water", moreVinegar},
+		{"other-vinegar", "Another kind of vinegar", otherVinegar},
+	}},
+	{"Sugar, salt and set", []question{
+		{"less-sugar", "Less sugar", lessSugar},
+		{"more-sugar", "More sugar", moreSugar},
+		{"sweetener", "A sweetener for the sugar", sweetenerForSugar},
+		{"less-salt", "Less salt, or none", lessSalt},
+		{"other-pectin", "Another kind of pectin", otherPectin},
+	}},
+	{"Jars and batches", []question{
+		{"smaller-jar", "A smaller jar", smallerJar},
+		{"tested-jar", "Another tested jar", testedJar},
+		{"larger-jar", "A larger jar", largerJar},
+		{"double-batch", "A double batch", doubleBatch},
+		{"half-batch", "Half a batch", halfBatch},
+	}},
+	{"Pack, pieces and thickness", []question{
+		{"raw-pack", "Raw pack for hot", rawPack},
+		{"hot-pack", "Hot pack for raw", hotPack},
+		{"smaller-pieces", "Smaller pieces", smallerPieces},
+		{"larger-pieces", "Larger pieces", largerPieces},
+		{"thicken", "Thickening it before canning", thicken},
+		{"thicker-salsa", "A thicker salsa", thickerSalsa},
+		{"oil", "Oil or fat", addOil},
+		{"when-opened", "Rice, pasta, cream or flour", whenOpened},
+	}},
+	{"Other ways", []question{
+		{"steam", "A steam canner", steamInstead},
+		{"boiling-water", "A boiling-water canner", boilingInstead},
+		{"pressure-canner", "A pressure canner", pressureInstead},
+		{"oven", "Oven, dishwasher, open kettle", ovenInstead},
+		{"multi-cooker", "An electric multi-cooker", multiCookerInstead},
+		{"freeze", "The freezer instead", freezeInstead},
+		{"shelf", "The shelf instead", shelfInstead},
+		{"blanching", "No blanching", noBlanching},
+		{"larger-box", "A larger box", largerBox},
+	}},
 }

@@ -100,7 +100,7 @@ func TestAnswers(t *testing.T) {
 				case a.Keeping.TestedBy != nil:
 					given["anything letter"] = true
 				case !a.canned() || a.Process != nil:
-					for _, q := range questions {
+					for _, q := range allQuestions() {
 						given[q.id+" "+q.pick(a).which] = true
 					}
 				}
@@ -119,7 +119,7 @@ func TestAnswers(t *testing.T) {
 
 func TestQuestions(t *testing.T) {
 	seen := map[string]bool{}
-	for _, q := range questions {
+	for _, q := range allQuestions() {
 		if seen[q.id] || q.asks == "" {
 			t.Errorf("%s stands twice, or asks nothing", q.id)
 		}
