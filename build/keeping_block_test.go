@@ -109,11 +109,6 @@ func TestAgreement(t *testing.T) {
 	if read == 0 || remembered == 0 {
 		t.Errorf("%d processes read, %d from memory", read, remembered)
 	}
-	for _, c := range cautions {
-		if safe.MatchString(c.text) || c.source == "" {
-			t.Errorf("caution %+v", c)
-		}
-	}
 	for w, text := range clock {
 		if safe.MatchString(text) {
 			t.Errorf("%s: %s", w, text)
@@ -134,22 +129,5 @@ func TestAgreementInWriting(t *testing.T) {
 	}
 	if a := agreement(&content.Keeping{}); a != nil {
 		t.Errorf("agreement of nothing = %+v", a)
-	}
-}
-
-func TestCautionsFor(t *testing.T) {
-	if got := cautionsFor([]content.Way{content.Refrigerator, content.Freezer}); len(got) != 0 {
-		t.Errorf("cautions for what is kept cold: %q", got)
-	}
-	boiled, both := cautionsFor(water), cautionsFor([]content.Way{content.BoilingWater, content.PressureCanner})
-	seen := map[string]bool{}
-	for _, c := range both {
-		if seen[c] {
-			t.Errorf("%q stands twice", c)
-		}
-		seen[c] = true
-	}
-	if len(boiled) < 5 || len(both) <= len(boiled) {
-		t.Errorf("%d cautions for boiling water, %d with pressure", len(boiled), len(both))
 	}
 }

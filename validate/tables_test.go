@@ -13,6 +13,7 @@ var tableRows = map[string]int{
 	"acid.tsv":                 134, // 90 published rows, the rest recipes from memory
 	"boiling-gel.tsv":          11,
 	"answers.tsv":              76,
+	"cautions.tsv":             10,
 	"changes.tsv":              24,
 	"compositions.tsv":         659, // 117 amounts seen in a published copy
 	"defects.tsv":              215,
@@ -56,7 +57,7 @@ func TestTablesAreWhole(t *testing.T) {
 func TestRowsNameTheirSource(t *testing.T) {
 	sources := map[string]string{
 		"acid-equivalents.tsv": "publication", "acid.tsv": "publication", "boiling-gel.tsv": "publication",
-		"changes.tsv": "publication", "publications.tsv": "title",
+		"cautions.tsv": "publication", "changes.tsv": "publication", "publications.tsv": "title",
 		"compositions.tsv": "publication", "foreign-measures.tsv": "publication",
 		"food-density.tsv": "source", "food-ph.tsv": "publication", "limits.tsv": "publication",
 		"notices.tsv": "publication", "pressure-temperature.tsv": "publication",
