@@ -49,9 +49,10 @@ const (
 
 var mediaTypes = map[format]string{asJPEG: "image/jpeg", asPNG: "image/png", asWebP: "image/webp"}
 
-// pageWidths are those that screens choose from, one about half as wide again
-// as the one before: SP-04 of the table of standards.
-var pageWidths = []int{400, 640, 960, 1440, 2000}
+// pageWidths are those that screens choose from: SP-04 of the table of
+// standards. A phone that is 390 pixels wide, with two or three dots to each,
+// shows a picture 359 pixels wide, and gets 720 or 1080.
+var pageWidths = []int{400, 720, 1080, 1440, 2000}
 
 // widths are those that a picture is printed in. It is never made larger than
 // it is; its own width is among them unless one that is little less is.
