@@ -23,6 +23,8 @@ type CardPage struct {
 	Keeping     []KeepingBlock
 	Cautions    []string // the recipe's own, and the usual ones in short
 	Canned      bool
+	Refusals    []Refusal
+	Asked       Asked
 	Published   Day
 	Checked     Day // when it was last checked against the tables of tested processes
 }
@@ -66,9 +68,11 @@ func (e *edition) cardPage(r *content.Recipe) (*CardPage, error) {
 		Keeping:     e.keepingBlocks(r),
 		Cautions:    append(texts(r.Cautions), shortCautions(ways)...),
 		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
+		Asked:       asked(r),
 		Published:   day(r.Published.V),
 		Checked:     day(r.Checked.Date.V),
 	}
+	p.Refusals = refusals(p.Asked)
 	p.Shell = e.shell(leaf{
 		address:     cardAddress(r),
 		name:        r.Name.V + ": the card",

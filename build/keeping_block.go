@@ -22,6 +22,7 @@ type KeepingBlock struct {
 	Start   string   // what the reader says when it starts: It is at a full rolling boil
 	Jars    []string // sizes that there is a time for
 	Agrees  *Agreement
+	Why     []Why // what its headspace and its acid are for
 }
 
 // A Fact is a named figure on a label.
@@ -37,6 +38,7 @@ func (e *edition) keepingBlocks(r *content.Recipe) []KeepingBlock {
 	for i, id := range keepingIDs(r) {
 		b := keepingBlock(&r.Keeping[i])
 		b.ID = id
+		b.Why = whys(r, &r.Keeping[i])
 		blocks = append(blocks, b)
 	}
 	return blocks

@@ -29,6 +29,7 @@ type RecipePage struct {
 	Cautions    []string // the recipe's own, then the usual ones
 	Canned      bool     // at least one way is shelf-stable
 	Safety      Link     // the site's page on canning; zero if it has none
+	Asked       Asked
 	Notes       template.HTML
 	Log         []LogEntry
 	Heard       []EpisodeCard
@@ -70,6 +71,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Cautions:    append(texts(r.Cautions), cautionsFor(ways)...),
 		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
 		Safety:      e.safetyPage(),
+		Asked:       asked(r),
 		Notes:       method.After,
 		Log:         kitchenLog(r.Batches),
 		Heard:       e.heardIn(r),
