@@ -17,8 +17,9 @@ type Mention struct {
 // InSteps finds the amounts of the recipe's ingredients in the plain words of
 // its steps. An amount counts as an ingredient's if the ingredient is named
 // with it, and if it is the listed amount, or part of it: "2 cups of the
-// sugar", or several that add up. What goes into each jar never counts, nor
-// does a number that is no amount of anything listed.
+// sugar", or several that add up. A volume or a weight of what is not listed
+// grows too: "return 4 cups of juice to the pan". What goes into each jar never
+// counts, nor does a number that is no amount of any food.
 func InSteps(r *content.Recipe, steps []string) [][]Mention {
 	f := finder{r: r, found: make([][]Mention, len(steps))}
 	for _, g := range r.Ingredients {
@@ -33,6 +34,9 @@ func InSteps(r *content.Recipe, steps []string) [][]Mention {
 	}
 	for _, l := range f.listed {
 		f.settle(l)
+	}
+	for _, s := range f.sentences {
+		s.settle(&f)
 	}
 	for _, ms := range f.found {
 		slices.SortFunc(ms, func(a, b Mention) int { return a.Start - b.Start })
@@ -89,34 +93,52 @@ type finder struct {
 	r      *content.Recipe
 	listed []*listed
 	found  [][]Mention
+
+	sentences []*sentence
 }
 
 // step looks for candidates in a step, sentence by sentence.
 func (f *finder) step(n int, text string) {
 	begin := 0
 	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
-		sentence := text[begin:end[0]]
-		if !perJar.MatchString(sentence) {
-			for _, at := range numbers(sentence) {
-				f.candidate(n, begin+at, sentence[at:], text)
+		s := &sentence{step: n, start: begin, end: end[0]}
+		f.sentences = append(f.sentences, s)
+		if said := text[begin:end[0]]; !perJar.MatchString(said) {
+			for _, at := range numbers(said) {
+				f.candidate(s, begin+at, text)
 			}
 		}
 		begin = end[1]
 	}
 }
 
-// candidate takes the amount that begins a text, if it is that of a listed
-// ingredient.
-func (f *finder) candidate(step, start int, text, whole string) {
-	in, ok := readAmount(text)
+// candidate takes the amount that begins at a place in a step, if it is that of
+// a listed ingredient, or of a food that is not listed.
+func (f *finder) candidate(s *sentence, start int, step string) {
+	in, ok := readAmount(step[start:s.end])
 	if !ok {
 		return
 	}
-	rest := text[len(in.Amount.Text):]
-	c := candidate{step, start, start + len(in.Amount.Text), in.Amount, partitive.MatchString(rest)}
-	if l := f.named(phraseWords(rest), in.Amount, whole); l != nil {
-		l.candidates = append(l.candidates, c)
+	end := start + len(in.Amount.Text)
+	rest := step[end:s.end]
+	c := candidate{s.step, start, end, in.Amount, partitive.MatchString(rest)}
+	if volumeOrWeight(in.Amount.Unit) {
+		s.measures++
 	}
+	words := phraseWords(rest)
+	switch l := f.named(words, in.Amount, step); {
+	case l != nil && !l.outgrown(words, in.Amount):
+		l.candidates = append(l.candidates, c)
+	case l != nil || !f.lists(words):
+		f.unlisted(s, step[s.start:s.end], c, words)
+	}
+}
+
+// lists reports whether some words may be about a listed ingredient.
+func (f *finder) lists(words []string) bool {
+	return len(words) > 0 && slices.ContainsFunc(f.listed, func(l *listed) bool {
+		return l.words[len(l.words)-1] == words[len(words)-1] && within(words, l.words)
+	})
 }
 
 // named finds the one ingredient that some words name, or, where no words

@@ -52,13 +52,48 @@ func TestInSteps(t *testing.T) {
 
 		// Neither are times, temperatures, headspace, jars, altitudes and what is not listed.
 		{[]string{"Boil for 10 minutes at 220 °F, leave ½ inch of headspace in 4 pint jars, 15 minutes above 1,000 feet."}, nil},
-		{[]string{"You want 4 cups of juice.", "Cover with 2 inches of ice."}, nil},
+		{[]string{"Cover with 2 inches of ice."}, nil},
 		{[]string{"Add 3 cups sugar."}, nil}, // of 4½: what becomes of the rest is not said
 		{[]string{"Add 1½ cups of water."}, nil},
 		{[]string{"Weigh out 5 pounds."}, nil}, // of what?
 	} {
 		if got := mentioned(r, c.steps...); !slices.Equal(got, c.want) {
 			t.Errorf("%q: %q, want %q", c.steps, got, c.want)
+		}
+	}
+}
+
+// What is made on the way, or was left out of the list, grows with the batch;
+// what a jar, a pan, a canner or a glass holds does not, nor does half of a
+// proportion.
+func TestInStepsOfUnlisted(t *testing.T) {
+	r := recipeOf("5 lb crab apples", "4 cups sugar", "¼ cup bottled lemon juice")
+	for _, c := range []struct {
+		step string
+		want []string
+	}{
+		{"Return 4 cups of juice to the pan and stir in the 4 cups of sugar.", []string{"4 cups", "4 cups"}},
+		{"You should have about 1.5 l of the strained apple juice.", []string{"1.5 l"}},
+		{"Cover them with 6 cups of cold water.", []string{"6 cups"}},
+		{"Add 1 cup of raisins.", []string{"1 cup"}},
+		{"Measure 4 cups of juice and the ¼ cup of lemon juice.", []string{"4 cups", "¼ cup"}},
+
+		{"Add ¾ cup of sugar for each cup of juice.", nil},
+		{"For 4 cups of juice use 3 cups of sugar.", nil},
+		{"Allow 2 cups of juice to the pound of fruit.", nil},
+		{"Stir 2 tablespoons of the syrup into soda water.", nil},
+		{"Pour 1 quart of juice into a hot quart jar.", nil},
+		{"Ladle it into 4 pint jars.", nil},
+		{"Boil no more than 6 cups of juice at a time.", nil},
+		{"Put 3 quarts of water into the canner.", nil},
+		{"Heat 1 cup of water and read the thermometer.", nil},
+		{"Weigh it down with a 5 lb stone.", nil},
+		{"Simmer the juice in a 4 quart pan for 10 minutes.", nil},
+		{"Add 3 cups of sugar.", nil}, // of 4: what becomes of the rest is not said
+		{"Add 2 tablespoons of the lemon juice.", []string{"2 tablespoons"}},
+	} {
+		if got := mentioned(r, c.step); !slices.Equal(got, c.want) {
+			t.Errorf("%s: %q, want %q", c.step, got, c.want)
 		}
 	}
 }
