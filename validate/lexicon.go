@@ -13,8 +13,9 @@ import (
 type lexicon struct {
 	ids      map[string]int32
 	families []families // of each word, by its number
-	openers  [][]int32  // of each word, the phrases that it may open
 	phrases  []phrase
+	openers  [][]opener // of each word, the phrases that it may open, in their order
+	anchors  [][]int32  // of each word, the anchors that it is of
 	owners   map[*Practice]int32
 	units    map[int32]content.Unit
 }
@@ -38,7 +39,6 @@ func newLexicon(rules []*Rule) *lexicon {
 			}
 		}
 	}
-	l.openers = make([][]int32, len(l.families))
 	for kind, lines := range cuePhrases {
 		for _, p := range split(lines) {
 			l.addPhrase(p, int32(kind))
@@ -55,6 +55,7 @@ func newLexicon(rules []*Rule) *lexicon {
 		}
 	}
 	l.units = l.unitIDs()
+	l.index()
 	return l
 }
 
@@ -71,9 +72,6 @@ func (l *lexicon) id(word string) int32 {
 	n := int32(len(l.families))
 	l.ids[word] = n
 	l.families = append(l.families, 0)
-	if l.openers != nil {
-		l.openers = append(l.openers, nil)
-	}
 	return n
 }
 

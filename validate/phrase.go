@@ -19,13 +19,13 @@ import "strings"
 type phrase struct {
 	owner    int32
 	maybe    bool
-	denies   bool     // one of its own words is a denial
-	sieves   []uint64 // of each word that must be there, its bits in the sieve of a sentence
+	denies   bool // one of its own words is a denial
 	elements []element
 }
 
 // An element is one word of a phrase, or one of several.
 type element struct {
+	text     string // as it is written
 	families families
 	ids      []int32
 	runs     [][]int32 // several words that stand for one
@@ -36,6 +36,7 @@ type element struct {
 
 func (l *lexicon) element(w string) (e element) {
 	w, e.optional = strings.CutSuffix(w, "?")
+	e.text = w
 	for alt := range strings.SplitSeq(w, "|") {
 		switch {
 		case alt == "#":
@@ -83,16 +84,7 @@ func (l *lexicon) addPhrase(text string, owner int32) {
 	if p.elements[0].optional || p.elements[0].number {
 		panic("a phrase begins with a word that must be there: " + text)
 	}
-	for _, e := range p.elements[1:] {
-		if !e.optional && !e.number {
-			p.sieves = append(p.sieves, l.sieve(e))
-		}
-	}
-	n := int32(len(l.phrases))
 	l.phrases = append(l.phrases, p)
-	for id := range l.opening(p.elements[0]) {
-		l.openers[id] = append(l.openers[id], n)
-	}
 }
 
 // isDenial reports whether an element of a phrase is a word of denial.
@@ -130,18 +122,13 @@ func (l *lexicon) opening(e element) map[int32]bool {
 	for _, run := range e.runs {
 		ids[run[0]] = true
 	}
+	if e.families == 0 {
+		return ids
+	}
 	for id, f := range l.families {
 		if f&e.families != 0 {
 			ids[int32(id)] = true
 		}
 	}
 	return ids
-}
-
-// sieve gives the bits of the words that an element may begin with.
-func (l *lexicon) sieve(e element) (bits uint64) {
-	for id := range l.opening(e) {
-		bits |= 1 << (id & 63)
-	}
-	return bits
 }

@@ -10,28 +10,19 @@ type hit struct {
 
 // search finds the phrases of a sentence.
 func (l *lexicon) search(s *sentence, found []hit) []hit {
+	there := l.anchored(s)
 	for i := range s.len() {
-		for _, n := range l.openers[s.at(i).id] {
-			p := &l.phrases[n]
-			if !p.mayStand(s) {
+		for _, o := range l.openers[s.at(i).id] {
+			if !there.has(o.anchor) {
 				continue
 			}
+			p := &l.phrases[o.phrase]
 			if end := l.follow(s, p.elements, i); end > 0 {
 				found = append(found, hit{p.owner, p.maybe, p.denies, i, end})
 			}
 		}
 	}
 	return found
-}
-
-// mayStand reports whether every word of the phrase may be in the sentence.
-func (p *phrase) mayStand(s *sentence) bool {
-	for _, bits := range p.sieves {
-		if s.ids&bits == 0 {
-			return false
-		}
-	}
-	return true
 }
 
 // follow gives the end of the elements if they stand at i; 0 if they do not.

@@ -3,10 +3,11 @@ package validate
 // A sentence is a stretch of the tokens of a passage.
 type sentence struct {
 	*passage
+	nth         int      // among those of its passage, from 0
 	first, last int32    // its tokens
 	end         byte     // . ? ! or 0
 	families    families // that its words belong to
-	ids, marks  uint64   // sieves for its words: a bit that is not set is a word that is not there
+	marks       sieve    // of its words
 	hits, cues  []hit    // in order of place
 	figs        []mention
 	used        []use
@@ -47,17 +48,8 @@ func (s *sentence) sift() {
 	for i := range s.len() {
 		id := s.at(i).id
 		s.families |= s.lex.families[id]
-		s.ids |= 1 << (id & 63)
-		s.marks |= wordBit(s.word(i))
+		s.marks.add(s.word(i))
 	}
-}
-
-// wordBit gives the bit of a word in the sieve of words.
-func wordBit(w string) uint64 {
-	if w == "" {
-		return 0
-	}
-	return 1 << ((uint(w[0])*7 + uint(w[len(w)-1])*3 + uint(len(w))) & 63)
 }
 
 // clause gives the ends of the part between parting marks that a place lies in.
@@ -95,13 +87,8 @@ func (s *sentence) before() *sentence { return s.neighbour(-1) }
 func (s *sentence) next() *sentence   { return s.neighbour(+1) }
 
 func (s *sentence) neighbour(step int) *sentence {
-	for i := range s.sentences {
-		if s.sentences[i].first == s.first {
-			if i += step; 0 <= i && i < len(s.sentences) {
-				return &s.sentences[i]
-			}
-			return nil
-		}
+	if i := s.nth + step; 0 <= i && i < len(s.sentences) {
+		return &s.sentences[i]
 	}
 	return nil
 }
