@@ -1,6 +1,10 @@
 package validate
 
-import "stillroom/content"
+import (
+	"strings"
+
+	"stillroom/content"
+)
 
 // A place is where in a recipe or an episode a passage stands.
 type place string
@@ -90,13 +94,13 @@ func (s *sentence) pos(i int) content.Pos { return s.trace.pos(int(s.at(i).start
 func (p *passage) cut(l *lexicon) {
 	p.lex = l
 	p.low = lowerASCII(p.text)
-	z := tokenizer{lex: l, text: []byte(p.text), tokens: make([]token, 0, len(p.text)/5+4)}
+	z := tokenizer{lex: l, text: p.text, low: p.low, tokens: make([]token, 0, len(p.text)/5+4)}
 	z.run()
 	p.tokens, p.sentences = z.tokens, z.ends
 	var hits [64]hit
 	for i := range p.sentences {
 		s := &p.sentences[i]
-		s.passage = p
+		s.passage, s.nth = p, i
 		s.sift()
 		s.sort(l.search(s, hits[:0]))
 	}
@@ -104,13 +108,23 @@ func (p *passage) cut(l *lexicon) {
 
 // lowerASCII gives a text in small letters; every byte keeps its place.
 func lowerASCII(s string) string {
-	b := []byte(s)
-	for i, c := range b {
-		if 'A' <= c && c <= 'Z' {
-			b[i] = c + 'a' - 'A'
+	var b strings.Builder
+	from := 0
+	for i := range len(s) {
+		if c := s[i]; 'A' <= c && c <= 'Z' {
+			if from == 0 {
+				b.Grow(len(s))
+			}
+			b.WriteString(s[from:i])
+			b.WriteByte(c + 'a' - 'A')
+			from = i + 1
 		}
 	}
-	return string(b)
+	if from == 0 {
+		return s
+	}
+	b.WriteString(s[from:])
+	return b.String()
 }
 
 // sort parts the hits of cues from those of practices. Of cues that overlap,

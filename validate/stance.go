@@ -1,7 +1,5 @@
 package validate
 
-import "strings"
-
 // A stance is how a text means a thing that it speaks of.
 type stance int
 
@@ -60,25 +58,6 @@ func (s *sentence) reportsQuestion(h hit) bool {
 		}
 	}
 	return false
-}
-
-// isAny reports whether a word is one of a few, which are parted by spaces.
-func (s *sentence) isAny(i int, few string) bool {
-	if i < 0 || i >= s.len() {
-		return false
-	}
-	w := s.word(i)
-	for at := 0; ; {
-		k := strings.Index(few[at:], w)
-		if k < 0 {
-			return false
-		}
-		from, to := at+k, at+k+len(w)
-		if (from == 0 || few[from-1] == ' ') && (to == len(few) || few[to] == ' ') {
-			return true
-		}
-		at = to
-	}
 }
 
 // speaksOfOthers reports whether somebody else, or another time, is told of

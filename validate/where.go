@@ -1,10 +1,6 @@
 package validate
 
-import (
-	"strings"
-
-	"stillroom/content"
-)
+import "stillroom/content"
 
 // inCanned holds in recipes that are kept in sealed jars, outside the parts
 // that are for the refrigerator or the freezer; in episodes and pages anywhere.
@@ -55,28 +51,6 @@ func (t *Text) filledBefore(s *sentence) bool {
 // filled: to wash, warm, dry or sterilise them.
 func (s *sentence) forEmptyJars() bool {
 	return s.has(famSterilise) || s.find(famEmpty, 0, s.len()) >= 0 || s.anyOf("warm ready empty needed wanted")
-}
-
-// anyOf reports whether one of a few words stands in the sentence.
-func (s *sentence) anyOf(few string) bool { return s.anyIn(few, 0, s.len()) }
-
-// anyIn reports whether one of a few words stands from a place to before
-// another.
-func (s *sentence) anyIn(few string, from, to int) bool {
-	from, to = max(from, 0), min(to, s.len())
-	for from < to && few != "" {
-		w, rest, _ := strings.Cut(few, " ")
-		few = rest
-		if s.marks&wordBit(w) == 0 {
-			continue
-		}
-		for i := from; i < to; i++ {
-			if s.word(i) == w {
-				return true
-			}
-		}
-	}
-	return false
 }
 
 // near reports whether one of a few words stands in the sentence or in the one

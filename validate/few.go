@@ -1,0 +1,76 @@
+package validate
+
+import "strings"
+
+// Rules ask for words in lists that are parted by spaces: "boil boils boiling".
+
+// isAny reports whether a word is one of a few, which are parted by spaces.
+func (s *sentence) isAny(i int, few string) bool {
+	if i < 0 || i >= s.len() {
+		return false
+	}
+	w := s.word(i)
+	for at := 0; ; {
+		k := strings.Index(few[at:], w)
+		if k < 0 {
+			return false
+		}
+		from, to := at+k, at+k+len(w)
+		if (from == 0 || few[from-1] == ' ') && (to == len(few) || few[to] == ' ') {
+			return true
+		}
+		at = to
+	}
+}
+
+// anyOf reports whether one of a few words stands in the sentence.
+func (s *sentence) anyOf(few string) bool { return s.anyIn(few, 0, s.len()) }
+
+// anyIn reports whether one of a few words stands from a place to before
+// another.
+func (s *sentence) anyIn(few string, from, to int) bool {
+	from, to = max(from, 0), min(to, s.len())
+	if from >= to {
+		return false
+	}
+	begin := 0
+	for i := 0; i <= len(few); i++ {
+		if i < len(few) && few[i] != ' ' {
+			continue
+		}
+		if w := few[begin:i]; w != "" && s.marks.mayHold(w) && s.stands(w, from, to) {
+			return true
+		}
+		begin = i + 1
+	}
+	return false
+}
+
+// stands reports whether a word stands from a place to before another.
+func (s *sentence) stands(w string, from, to int) bool {
+	for i := from; i < to; i++ {
+		if s.word(i) == w {
+			return true
+		}
+	}
+	return false
+}
+
+// A sieve tells of most words that are not in a sentence that they are not:
+// their bit is not set.
+type sieve [4]uint64
+
+func (v *sieve) add(w string) {
+	if w != "" {
+		b := sieveBit(w)
+		v[b/64] |= 1 << (b % 64)
+	}
+}
+
+func (v *sieve) mayHold(w string) bool {
+	b := sieveBit(w)
+	return v[b/64]&(1<<(b%64)) != 0
+}
+
+// sieveBit gives the bit of a word, by its ends and its length.
+func sieveBit(w string) uint8 { return w[0]*37 + w[len(w)-1]*11 + uint8(len(w))*67 }
