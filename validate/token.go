@@ -9,6 +9,7 @@ type token struct {
 	joined     bool  // nothing, or a hyphen, stands between it and the token before
 	quoted     bool
 	bracketed  bool
+	simple     bool // a word of plain letters, all of them in its id
 }
 
 // A ratio is a number as a cook writes it; its den is 0 if there is none.

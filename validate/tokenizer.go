@@ -8,7 +8,8 @@ import (
 // A tokenizer cuts a passage into tokens, and its tokens into sentences.
 type tokenizer struct {
 	lex    *lexicon
-	text   []byte
+	text   string
+	low    string // the same in small letters
 	tokens []token
 	first  int // the token at which the sentence begins
 	ends   []sentence
@@ -50,7 +51,7 @@ func (z *tokenizer) add(t token) {
 
 // rune reads a character outside ASCII.
 func (z *tokenizer) rune(i int) int {
-	r, size := utf8.DecodeRune(z.text[i:])
+	r, size := utf8.DecodeRuneInString(z.text[i:])
 	switch {
 	case vulgarFraction(r).set():
 		return z.number(i)
@@ -75,7 +76,7 @@ func (z *tokenizer) rune(i int) int {
 
 // sign reads a sign that stands for a unit: %, °, ".
 func (z *tokenizer) sign(i, size int) int {
-	z.add(token{id: z.lex.ids[string(z.text[i:i+size])], start: int32(i), end: int32(i + size)})
+	z.add(token{id: z.lex.ids[z.text[i:i+size]], start: int32(i), end: int32(i + size)})
 	return i + size
 }
 

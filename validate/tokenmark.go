@@ -42,7 +42,7 @@ func (z *tokenizer) hyphen(i, size int) int {
 	spaced := i > 0 && z.text[i-1] == ' '
 	next := i + size
 	double := next < len(z.text) && z.text[next] == '-'
-	long := strings.HasPrefix(string(z.text[i:next]), "—")
+	long := strings.HasPrefix(z.text[i:next], "—")
 	if spaced && next < len(z.text) && z.text[next] == ' ' || double || long && !z.betweenDigits(i, next) {
 		z.after('-')
 		z.joined = false

@@ -18,7 +18,7 @@ func (z *tokenizer) number(i int) int {
 
 // plainNumber reads one number without a whole before its fraction.
 func (z *tokenizer) plainNumber(i int) (ratio, int) {
-	if r, size := utf8.DecodeRune(z.text[i:]); r >= utf8.RuneSelf {
+	if r, size := utf8.DecodeRuneInString(z.text[i:]); r >= utf8.RuneSelf {
 		return vulgarFraction(r), i + size
 	}
 	n, i := z.digits(ratio{0, 1}, i)
@@ -47,13 +47,13 @@ func (z *tokenizer) plainNumber(i int) (ratio, int) {
 
 // isStroke reports whether a stroke of a fraction stands at the start of b,
 // with a byte behind it.
-func isStroke(b []byte) bool { return len(b) > strokeLen(b) && strokeLen(b) > 0 }
+func isStroke(b string) bool { return len(b) > strokeLen(b) && strokeLen(b) > 0 }
 
-func strokeLen(b []byte) int {
+func strokeLen(b string) int {
 	if b[0] == '/' {
 		return 1
 	}
-	if r, size := utf8.DecodeRune(b); r == '⁄' {
+	if r, size := utf8.DecodeRuneInString(b); r == '⁄' {
 		return size
 	}
 	return 0
@@ -90,7 +90,7 @@ func (z *tokenizer) fractionAfter(i int) (ratio, int) {
 	if i >= len(z.text) {
 		return ratio{}, i
 	}
-	if r, size := utf8.DecodeRune(z.text[i:]); vulgarFraction(r).set() {
+	if r, size := utf8.DecodeRuneInString(z.text[i:]); vulgarFraction(r).set() {
 		return vulgarFraction(r), i + size
 	}
 	if !isDigitByte(z.text[i]) {
@@ -102,7 +102,7 @@ func (z *tokenizer) fractionAfter(i int) (ratio, int) {
 	return ratio{}, i
 }
 
-func hasStroke(b []byte) bool {
+func hasStroke(b string) bool {
 	for i := range b {
 		if isStroke(b[i:]) {
 			return true

@@ -34,7 +34,7 @@ func (z *tokenizer) stop(i int) int {
 // closing gives the end of the quotation marks and brackets that close at i.
 func (z *tokenizer) closing(i int) int {
 	for i < len(z.text) {
-		r, size := utf8.DecodeRune(z.text[i:])
+		r, size := utf8.DecodeRuneInString(z.text[i:])
 		if !strings.ContainsRune("\"')]”’", r) {
 			break
 		}
