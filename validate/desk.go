@@ -62,7 +62,7 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	}
 	fs = append(fs, d.checkFiles(s, s.Settings.Programme, func(part *content.Site) { part.Settings = s.Settings })...)
 	for _, rule := range Rules {
-		if rule.CheckSite != nil && rule != missingFile && rule != pictureBroken {
+		if rule.CheckSite != nil && rule != missingFile && rule != pictureBroken && rule != pictureText {
 			fs = append(fs, rule.stamp(rule.CheckSite(s))...)
 		}
 	}
@@ -156,6 +156,7 @@ func (d *Desk) checkFiles(s *content.Site, file any, take func(part *content.Sit
 		return slices.Concat(
 			missingFile.stamp(checkMissingFile(part)),
 			pictureBroken.stamp(brokenPictures(part, d.fault)),
+			pictureText.stamp(pictureText.CheckSite(part)),
 		)
 	})
 }

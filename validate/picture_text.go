@@ -49,13 +49,15 @@ func altOf(p *content.Picture) []Finding {
 	}}
 }
 
+// spaced writes the name of a file as words.
+var spaced = strings.NewReplacer("-", " ", "_", " ")
+
 // isFileName reports whether a text is the name of a file, with its ending or
 // without.
 func isFileName(alt, file string) bool {
 	base := strings.ToLower(path.Base(file))
 	stem := strings.TrimSuffix(base, path.Ext(base))
-	spaced := strings.NewReplacer("-", " ", "_", " ").Replace
-	if alt == base || alt == stem || spaced(alt) == spaced(stem) {
+	if alt == base || len(alt) == len(stem) && spaced.Replace(alt) == spaced.Replace(stem) {
 		return true
 	}
 	switch path.Ext(alt) {
