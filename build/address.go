@@ -73,10 +73,6 @@ var unaccented = strings.Fields(
 // follows a # or a ?.
 func (e *edition) addresses() map[string]bool {
 	out := map[string]bool{homeAddress: true, recipesAddress: true, searchAddress: true}
-	for _, r := range e.recipes {
-		out[recipeAddress(r)] = true
-		out[cardAddress(r)] = true
-	}
 	for _, ep := range e.episodes {
 		out[episodeAddress(ep)] = true
 		out[showNotesAddress] = true
@@ -109,5 +105,12 @@ func internal(address string) bool {
 // isOut reports whether the page of an address within the site can be read.
 func (e *edition) isOut(address string) bool {
 	u, err := url.Parse(address)
-	return err == nil && e.out[u.Path]
+	return err == nil && (e.hasRecipe(u.Path) || e.out()[u.Path])
+}
+
+// hasRecipe reports whether an address is that of a recipe, or of its card.
+func (e *edition) hasRecipe(address string) bool {
+	slug, _, _ := strings.Cut(strings.TrimPrefix(address, recipesAddress), "/")
+	r, ok := e.recipe[slug]
+	return ok && (address == recipeAddress(r) || address == cardAddress(r))
 }

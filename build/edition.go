@@ -3,7 +3,7 @@ package build
 import (
 	"cmp"
 	"slices"
-	"time"
+	"sync"
 
 	"stillroom/content"
 )
@@ -16,38 +16,27 @@ type edition struct {
 	day      content.Date
 	assets   *Assets
 	md       *markdown
-	out      map[string]bool    // the addresses that a link may lead to
-	recipes  []*content.Recipe  // newest first
-	episodes []*content.Episode // newest first
-	pages    []*content.Page    // in order of name
-	recipe   map[string]*content.Recipe
+	out      func() map[string]bool        // the addresses that a link may lead to, but those of recipes
+	episodes []*content.Episode            // newest first
+	pages    []*content.Page               // in order of name
 	heard    map[string][]*content.Episode // by the slug of a recipe that they name, newest first
-	harvests []harvest                     // in order of name
-	made     map[time.Month][]*content.Recipe
-	kept     map[content.Way][]*content.Recipe
-	kinds    map[content.Kind][]*content.Recipe
+	*store                                 // of the recipes
 }
 
 func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
-	return newEditionOf(site, day, a, func(s content.Status, published content.Date) bool { return out(s, published, day) })
+	shown := func(s content.Status, published content.Date) bool { return out(s, published, day) }
+	var recipes []*content.Recipe
+	for _, r := range site.Recipes {
+		if shown(r.Status.V, r.Published.V) {
+			recipes = append(recipes, r)
+		}
+	}
+	return newEditionOf(site, day, a, newStore(recipes), shown)
 }
 
 // newEditionOf makes an edition of what is to be shown.
-func newEditionOf(site *content.Site, day content.Date, a *Assets, shown func(content.Status, content.Date) bool) *edition {
-	e := &edition{
-		settings: &site.Settings, site: site, day: day, assets: a,
-		recipe: make(map[string]*content.Recipe),
-		heard:  make(map[string][]*content.Episode),
-		made:   make(map[time.Month][]*content.Recipe),
-		kept:   make(map[content.Way][]*content.Recipe),
-		kinds:  make(map[content.Kind][]*content.Recipe),
-	}
-	for _, r := range site.Recipes {
-		if shown(r.Status.V, r.Published.V) {
-			e.recipes = append(e.recipes, r)
-			e.recipe[r.Slug] = r
-		}
-	}
+func newEditionOf(site *content.Site, day content.Date, a *Assets, recipes *store, shown func(content.Status, content.Date) bool) *edition {
+	e := &edition{settings: &site.Settings, site: site, day: day, assets: a, heard: make(map[string][]*content.Episode), store: recipes}
 	for _, ep := range site.Episodes {
 		if shown(ep.Status.V, ep.Published.V) {
 			e.episodes = append(e.episodes, ep)
@@ -59,9 +48,8 @@ func newEditionOf(site *content.Site, day content.Date, a *Assets, shown func(co
 		}
 	}
 	e.arrange()
-	e.gather()
 	e.md = newMarkdown(e.isOut, e.inProse)
-	e.out = e.addresses()
+	e.out = sync.OnceValue(e.addresses)
 	return e
 }
 
@@ -72,9 +60,6 @@ func out(status content.Status, published, day content.Date) bool {
 }
 
 func (e *edition) arrange() {
-	slices.SortFunc(e.recipes, func(a, b *content.Recipe) int {
-		return cmp.Or(newest(a.Published.V, b.Published.V), cmp.Compare(a.Slug, b.Slug))
-	})
 	slices.SortFunc(e.episodes, func(a, b *content.Episode) int {
 		return cmp.Or(
 			newest(a.Published.V, b.Published.V),
@@ -90,21 +75,6 @@ func (e *edition) arrange() {
 			e.heard[s] = append(e.heard[s], ep)
 		}
 	}
-}
-
-// gather sorts the recipes into those of a month, a way, a kind and a produce.
-// Each recipe is looked at once, so that a site of thousands is no harder.
-func (e *edition) gather() {
-	for _, r := range e.recipes {
-		for _, m := range Season(r) {
-			e.made[m] = append(e.made[m], r)
-		}
-		for _, w := range waysOf(r) {
-			e.kept[w] = append(e.kept[w], r)
-		}
-		e.kinds[r.Kind.V] = append(e.kinds[r.Kind.V], r)
-	}
-	e.harvests = harvestsOf(e.recipes)
 }
 
 // named gives the slugs of the recipes that an episode speaks of, each once:

@@ -11,8 +11,8 @@ import (
 	"stillroom/themes"
 )
 
-// Plates remember the pictures of a site, and the files of its theme, from one
-// proof to the next: a picture is printed when a page first shows it, and again
+// Plates remember the pictures of a site, the files of its theme and the order of
+// its recipes from one proof to the next: a picture is printed when a page first shows it, and again
 // only when it was changed. The zero Plates are ready.
 type Plates struct {
 	Darkroom *Darkroom // makes what is shown of the pictures; nil is the zero Darkroom
@@ -26,8 +26,10 @@ type Plates struct {
 	theme  *themes.Theme
 	of     *Assets // the theme's files
 	plates map[negative]plate
-	known  map[string]File // all files, by path
-	press  sync.Mutex      // prints one picture at a time: the author's pages come first
+	known  map[string]File   // all files, by path
+	store  *store            // nil if there was no proof before
+	stored []*content.Recipe // what it holds, as the site has it
+	press  sync.Mutex        // prints one picture at a time: the author's pages come first
 }
 
 // A negative is a picture as it is now, and what it is to be printed for.
@@ -62,6 +64,19 @@ func (p *Plates) assets(site *content.Site, t *themes.Theme) *Assets {
 		media: make(map[string]string),
 		look:  func(name string) (Image, bool) { return p.look(site, name, orders()[name]|forPages) },
 	}
+}
+
+// storeOf puts the recipes of a site in order. Most often they are those of the
+// last site but for one.
+func (p *Plates) storeOf(site *content.Site) *store {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	next, ok := p.store.exchanged(p.stored, site.Recipes)
+	if !ok {
+		next = newStore(site.Recipes)
+	}
+	p.store, p.stored = next, site.Recipes
+	return next
 }
 
 // look finds a picture by its name relative to content/pictures.

@@ -35,15 +35,17 @@ type harvest struct {
 // address are one: jalapeño peppers and jalapeno peppers.
 func harvestsOf(recipes []*content.Recipe) []harvest {
 	var all []harvest
-	at := make(map[string]int)
+	at, named := make(map[string]int), make(map[string]int) // by address, and by name
 	for _, r := range recipes {
 		for _, p := range r.Produce {
-			address := produceAddress(p.V)
-			i, ok := at[address]
-			if !ok {
-				i = len(all)
-				at[address] = i
-				all = append(all, harvest{name: p.V, address: address})
+			i, known := named[p.V]
+			if !known {
+				address := produceAddress(p.V)
+				if i, known = at[address]; !known {
+					i = len(all)
+					all = append(all, harvest{name: p.V, address: address})
+				}
+				at[address], named[p.V] = i, i
 			}
 			if n := len(all[i].recipes); n == 0 || all[i].recipes[n-1] != r {
 				all[i].recipes = append(all[i].recipes, r)

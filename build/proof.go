@@ -38,7 +38,7 @@ type Proof struct {
 func NewProofs(s unchecked.Site, t *themes.Theme, plates *Plates) *Proofs {
 	a := plates.assets(s.Content, t)
 	everything := func(content.Status, content.Date) bool { return true }
-	e := newEditionOf(s.Content, s.Day, a, everything)
+	e := newEditionOf(s.Content, s.Day, a, plates.storeOf(s.Content), everything)
 	for _, ep := range slices.Backward(e.episodes) { // as NewAssets does
 		a.addMedia(s.Content, ep)
 	}
@@ -60,11 +60,9 @@ func (p *Proofs) Find(name string) (Proof, bool, error) {
 		}
 		return Proof{File: f}, ok, nil
 	}
-	for s := range p.edition.sheets {
-		if s.path == name {
-			data, err := s.write(p.theme)
-			return Proof{File{Path: name, Data: data}, s.file, true}, err == nil, err
-		}
+	if s, ok := p.edition.sheetAt(name); ok {
+		data, err := s.write(p.theme)
+		return Proof{File{Path: name, Data: data}, s.file, true}, err == nil, err
 	}
 	if f, ok := p.media[name]; ok {
 		return Proof{File: f}, true, nil

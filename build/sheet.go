@@ -3,8 +3,10 @@ package build
 import (
 	"bytes"
 	"fmt"
+	"strings"
 	"time"
 
+	"stillroom/content"
 	"stillroom/themes"
 )
 
@@ -35,6 +37,25 @@ func (e *edition) sheets(yield func(sheet) bool) {
 	_ = e.ownSheets(yield) && e.recipeSheets(yield) && e.episodeSheets(yield) && e.plainSheets(yield) && e.gatheredSheets(yield)
 }
 
+// sheetAt finds the page at a path. A recipe's are not looked for among those
+// of all others.
+func (e *edition) sheetAt(path string) (found sheet, ok bool) {
+	look := func(s sheet) bool {
+		if s.path == path {
+			found, ok = s, true
+		}
+		return !ok
+	}
+	slug, _, _ := strings.Cut(strings.TrimPrefix("/"+path, recipesAddress), "/")
+	if r, known := e.recipe[slug]; known {
+		e.sheetsOf(r, look)
+	}
+	if !ok {
+		e.sheets(look)
+	}
+	return found, ok
+}
+
 // ownSheets are the pages that every site has.
 func (e *edition) ownSheets(yield func(sheet) bool) bool {
 	return yield(sheet{path: pagePath(homeAddress), kind: "home", page: ready(e.homePage)}) &&
@@ -45,15 +66,20 @@ func (e *edition) ownSheets(yield func(sheet) bool) bool {
 
 func (e *edition) recipeSheets(yield func(sheet) bool) bool {
 	for _, r := range e.recipes {
-		s := sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File}
-		s.page = func() (any, error) { return e.recipePage(r) }
-		card := sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File}
-		card.page = func() (any, error) { return e.cardPage(r) }
-		if !yield(s) || !yield(card) {
+		if !e.sheetsOf(r, yield) {
 			return false
 		}
 	}
 	return true
+}
+
+// sheetsOf are the pages of one recipe.
+func (e *edition) sheetsOf(r *content.Recipe, yield func(sheet) bool) bool {
+	s := sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File}
+	s.page = func() (any, error) { return e.recipePage(r) }
+	card := sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File}
+	card.page = func() (any, error) { return e.cardPage(r) }
+	return yield(s) && yield(card)
 }
 
 func (e *edition) episodeSheets(yield func(sheet) bool) bool {
