@@ -8,6 +8,7 @@ import (
 	"net/http/httptest"
 	"os"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 	"testing"
 
@@ -25,6 +26,7 @@ func BenchmarkSave(b *testing.B) {
 }
 
 func benchmarkSave(b *testing.B, recipes int) {
+	defer debug.SetGCPercent(debug.SetGCPercent(400)) // as the program does
 	dir := b.TempDir()
 	manyRecipes(b, dir, recipes)
 	ctx, cancel := context.WithCancel(b.Context())
