@@ -48,6 +48,11 @@ func (s *sentence) isLadder(f mention) bool {
 }
 
 func (s *sentence) feetFollow(from, to int) bool {
+	for k := max(from, 0); k < min(to, s.len()); k++ {
+		if s.isAny(k, "thousand hundred") && s.isAny(k+1, "feet ft metres meters") {
+			return true // "for every thousand feet"
+		}
+	}
 	for _, g := range s.figures() {
 		if from <= g.from && g.from < to && g.dimension() == content.AltitudeDim && g.low.num >= 90*g.low.den {
 			return true

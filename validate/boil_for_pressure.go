@@ -20,7 +20,8 @@ that makes up for pressure; without a pressure canner, freeze the food.`,
 			boil~|process~|water_bath~|simmer~ ... #|several|two|three|four|few hours ... instead|rather_than|if_you_have_no|if_you_don't_have|without|no .. pressure
 			instead_of|rather_than .. pressure_canning|pressure_canner|pressure ... boil~|process~|water_bath ... hour~|hours|longer|boiling
 			boil~|process~|water_bath .. longer|three|four .. hours? .. will|to|and .. make_up|kill|safe|same|do; water_bath|waterbath|water_bathe .. green? beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef
-			can|canned|process~ .. green? beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef .. in .. boiling_water|water_bath|boiling_water_bath ... #|hours|three|long|fine|works`,
+			can|canned|process~ .. green? beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef .. in .. boiling_water|water_bath|boiling_water_bath ... #|hours|three|long|fine|works
+			beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef .. can|may|go|goes|done|canned|fine|works|process~ .. in|by .. water_bath|waterbath|boiling_water_bath|boiling_water_canner; boil~|boiling .. of|for .. #|several hours ... do|does|works|enough|plenty|fine`,
 		Where:   lowAcidFood,
 		Message: "boiling does not take the place of pressure",
 		Advice:  "Say: under pressure, or in the freezer.",
@@ -28,8 +29,11 @@ that makes up for pressure; without a pressure canner, freeze the food.`,
 }
 
 // lowAcidFood holds where food of low acid is spoken of.
-func lowAcidFood(t *Text, s *sentence, _ hit) bool {
+func lowAcidFood(t *Text, s *sentence, h hit) bool {
 	if s.anyOf("pickled dilled vinegar pickle relish salsa freeze freezer tasting eating acid") {
+		return false
+	}
+	if s.anyIn("safe enough", h.to, s.len()) && s.anyIn("never not isn't aren't nor", h.to, s.len()) {
 		return false
 	}
 	return t.hasWay(content.PressureCanner) || s.has(famLowAcid)

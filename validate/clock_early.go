@@ -21,7 +21,8 @@ What comes before is free, and does not count.`,
 			timing|time|clock|timer|count|minutes starts|start|begins|begin|runs|counts ... when|as_soon_as|once|from|the_moment .. @jar|@it|lid .. go|goes|in|are|into|lowered|on
 			as_soon_as|once|when|after|the_moment .. @jar|@it|lid|last .. in|loaded|submerged|on|covered|under|inside ... start~|set~|begin~ .. clock|timer|timing|count|counting
 			put~|drop~|lower~|set~ in .. @jar|@it ... start~|set~|begin~ .. clock|timer|timing|counting .. immediately|straight|right|at_once|now; lower~|put~|place~|load~|drop~ .. @jar|@it .. in|into ... and|then? start~|begin~ .. clock|timer|timing|counting .. immediately|straight|right|at_once|now
-			maybe start~|begin~|set~|count~ .. clock|timer|timing|time|counting|minutes? ... when|as_soon_as|once|while|after|from .. steam|venting|vent|weight .. appears|comes|starts|escapes|begins|is|goes|on|put`,
+			maybe start~|begin~|set~|count~ .. clock|timer|timing|time|counting|minutes? ... when|as_soon_as|once|while|after|from .. steam|venting|vent|weight .. appears|comes|starts|escapes|begins|is|goes|on|put
+			start~|begin~|set~ .. clock|timer|timing|time|count|counting|minutes ... when|once|as_soon_as|the_moment|after you|we|i .. put|place|close|lock|clamp|lower|load|shut|set .. @jar|@it|lid; start~|begin~|set~ .. clock|timer|timing ... and|then bring|heat .. water|canner|it|pot .. boil|pressure`,
 		Where:   beforeBoil,
 		Message: "the clock is started too early",
 		Advice:  "Start it at a full rolling boil, or when the gauge shows the pressure.",
@@ -36,6 +37,9 @@ func beforeBoil(t *Text, s *sentence, h hit) bool {
 	}
 	if !t.canned() {
 		return false
+	}
+	if s.anyIn("bring heat", h.from, h.to) {
+		return true // the clock runs, and then the water is brought to the boil
 	}
 	return !s.anyOf("boil boils boiling rolling pressure psi steam steady") || s.anyOf("before wait waiting already even")
 }

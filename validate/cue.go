@@ -29,7 +29,7 @@ var cuePhrases = [...]string{
 		wary; leery; advise~|recommend~|warn~|caution~|counsel~|advice|warning .. against; warn~ .. about|of; against; discourage~; ban~; forbid~
 		prohibit~; afraid; scared; nervous; shy; refuse~; say~ no to; save yourself; lest; no_need to|for; need|reason not to; free of|from; reluctant; too dangerous|risky to; do away with`,
 	cueCondemn: `unsafe; unsafely; dangerous; dangerously; hazardous; hazard~; risky; risk~; myth~; misconception~; fallacy; outdated; outmoded; obsolete
-		deadly; lethal; mistake~; mistaken; wrong; wrongly; bad idea|practice|advice|habit|method|way|news; terrible|awful|poor|dreadful idea|practice|advice|way; harm
+		deadly; lethal; mistake~; mistaken; wrong; wrongly; bad idea|practice|advice|habit|method|way|news; terrible|awful|poor|dreadful idea|practice|advice|way; harm; had its|their day; varies|vary .. acid|acidity|strength|sourness; unpredictable; too weak|short|shallow|mild
 		not|isn't|aren't|no_longer|never|nor be? considered|thought? a? safe|recommended|advised|advisable|approved|accepted|acceptable|suitable|reliable|allowed|supported|endorsed|enough|adequate|sufficient|proof
 		not|isn't|aren't|no|never a|an|any|the? real|true|tested|safe|good|valid|proper? substitute~|replacement~|guarantee~|option; not|isn't|aren't a|an|any|the real|true|tested|safe|good|valid|proper? .. process|canner; not|isn't|aren't processes|processing|canners|canning
 		never|not|isn't a? good|great|wise|smart idea|choice|practice|way; not worth; no longer; no_no; no_nos; debunk~; old wives; discredit~; unreliable; unproven; untested; unacceptable

@@ -62,7 +62,7 @@ var familyNames = [familyCount]string{
 
 var familyWords = [familyCount]string{
 	famJar:      "jar~ bottle~ pints quarts halfpints pint quart",
-	famIt:       "it them these those they each mine hers ours theirs yours",
+	famIt:       "it them em these those they each mine hers ours theirs yours",
 	famLid:      "lid~ cap~ top tops flats disc~ disk~ dome~",
 	famBand:     "band~ ring~ screwband~ screwtop~",
 	famFridge:   "fridge~ refrigerator~ refrigerate~ icebox",

@@ -14,7 +14,8 @@ of game and fish.`,
 	},
 	Practice: &Practice{
 		Phrases: `freeze~|freezing|freezer|frozen|cold .. kill~|sterilise~|destroy~|gets_rid_of|get_rid_of|eliminate~|takes_care_of|wipe~_out .. @germ
-			kill~|destroy~|eliminate~ .. @germ .. by|in|with .. freeze~|freezing|freezer; freezing|freezer .. makes|make .. safe|sterile; freezing|freezer|freeze~ .. sterilise~|sanitize~|sanitizes`,
+			kill~|destroy~|eliminate~ .. @germ .. by|in|with .. freeze~|freezing|freezer; freezing|freezer .. makes|make .. safe|sterile; freezing|freezer|freeze~ .. sterilise~|sanitize~|sanitizes
+			@germ ... freezer|freezing|frost takes_care_of|takes_care|kills|kill|deals_with|finishes|destroys them|those|these|it; freezer|freezing|deep_freeze takes_care|deals .. of|with .. @germ`,
 		Where:   notInsects,
 		Message: "freezing does not kill germs",
 		Advice:  "Say that it stops them from growing while the food is frozen.",

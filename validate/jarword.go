@@ -40,6 +40,8 @@ func (s *sentence) jarAt(i int) string {
 	switch {
 	case jars:
 		return size
+	case numbered && s.is(before-1, famFill):
+		return size // "fill three quarts"
 	case numbered:
 		return "" // an amount, or an 8-quart something
 	case s.isAny(i, "pint quart"):
@@ -127,7 +129,7 @@ func jarNamed(size string) content.Jar { return namedJars()[size] }
 
 var namedJars = sync.OnceValue(func() map[string]content.Jar {
 	jars := map[string]content.Jar{}
-	for _, size := range []string{"quarter-pint", "half-pint", "pint", "quart"} {
+	for _, size := range []string{"quarter-pint", "half-pint", "pint", "quart", "half-gallon"} {
 		jar, err := content.ParseJar(size)
 		if err != nil {
 			panic(err)

@@ -53,7 +53,7 @@ func (s *sentence) jobBehind(f mention) job {
 	const far = 5
 	for k := f.to; k < min(f.to+far, s.len()) && !parts(s.at(k-1).after) && s.at(k-1).after != ','; k++ {
 		switch {
-		case s.is(k, famProcess), s.isAny(k, "bath") && s.isAny(k-1, "water"):
+		case s.is(k, famProcess), s.isAny(k, "bath") && (s.isAny(k-1, "water") || k == f.to):
 			if s.jobBefore(f.from) == jobOther && k-f.to > 2 {
 				return jobUnknown
 			}
@@ -90,6 +90,10 @@ func (s *sentence) jobBefore(i int) job {
 			if s.isFoodProcessor(k) || s.isAny(k+1, "takes took") && s.isAny(k-1, "whole entire the this") {
 				return jobOther
 			}
+			return jobProcess
+		case s.isAny(k, "in into") && s.isAny(k-1, "go goes went") && s.find(famJar, 0, k) >= 0 && s.isAny(k+1, "for"):
+			return jobProcess // "quarts go in for 45 minutes"
+		case s.isAny(k, "pressure") && s.isAny(k-1, "at under full"):
 			return jobProcess
 		case s.isAny(k, "clock timer timing count counted counting timed"), s.isAny(k, "time") && s.is(k+1, famIt):
 			return jobProcess

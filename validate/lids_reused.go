@@ -14,7 +14,9 @@ be used again, and jars; flat lids are new every time.`,
 	Practice: &Practice{
 		Phrases: `reuse~|re_use~|re_used|re_using|recycle~ .. lid~|flats; lid~ .. can|may|could|are|is .. reused|re_used|used_again|used_twice|washed_and_used|used_a_second
 			use~ .. lids .. again|twice|second|over|until|several|more_than_once; save~|wash~|boil~|rinse~|keep~ .. lids .. for|and .. next|again|another|reuse|use|later
-			old|used|last_year's|secondhand|second_hand lids .. will|do|work|works|fine|are|seal|if; use~|using|with .. old|used|last_year's|secondhand lids; lids .. good_for .. two|several|three|more|second|uses`,
+			old|used|last_year's|secondhand|second_hand lids .. will|do|work|works|fine|are|seal|if; use~|using|with .. old|used|last_year's|secondhand lids; lids .. good_for .. two|several|three|more|second|uses
+			last_year|previous_year flat|canning|metal|used? lids; second_hand|secondhand|once_used|used flat|canning|metal? lids; lid~ .. used|sealed once .. again
+			uses|goes|seasons|years|times .. out_of|from|with .. lid~|flats|lids; lid~|lids .. seal~|work~|do|last~|serve .. second|again|twice|another|next|more_than; save~|keep~ .. lid~|lids .. seal|again|next|another|reuse|second`,
 		Where:   lidsForShelf,
 		Message: "flat lids are used once only",
 		Advice:  "Say: new flat lids every time; bands and jars may be used again.",

@@ -66,7 +66,7 @@ func (u use) isAdded() bool {
 		if u.isAny(k, "like as than for if until") {
 			return false
 		}
-		if u.isAny(k, "add stir mix combine sprinkle blend whisk fold toss drop tuck throw crumble squeeze dissolve") {
+		if u.isAny(k, "add stir mix combine sprinkle blend whisk fold toss drop tuck throw crumble squeeze dissolve scatter strew poke slip slide") {
 			return !u.isAny(u.to, "mill jar jars pot pan press knife bag water color colour")
 		}
 		if u.is(k, famOrder) {

@@ -1,5 +1,7 @@
 package validate
 
+import "stillroom/content"
+
 // notProcessed reports words that no process is needed, for jars that are kept
 // on a shelf.
 var notProcessed = &Rule{
@@ -25,7 +27,7 @@ freezer, and the text should say so.`,
 }
 
 // forShelf holds where jars are kept on a shelf, and not for what stays cold.
-func forShelf(t *Text, s *sentence, _ hit) bool {
+func forShelf(t *Text, s *sentence, h hit) bool {
 	if s.forCold() || s.has(famBad) || s.anyOf("food_processor processor longer again twice more than separately pressure") {
 		return false
 	}
@@ -34,6 +36,11 @@ func forShelf(t *Text, s *sentence, _ hit) bool {
 	}
 	if n := s.next(); n != nil && n.forCold() {
 		return false
+	}
+	for _, f := range s.figures() {
+		if f.from >= h.to && f.unit == content.Minute {
+			return false // and the process is given
+		}
 	}
 	return t.canned() || s.has(famCupboard)
 }

@@ -20,7 +20,8 @@ it, as marinated peppers have, stands on its process.`,
 		Phrases: `oil ... keep~|store~|leave~|stand~|sit~|steep~|infuse~|lasts|last|kept|good|stored ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|ambient|@cupboard|cool_dark|dark|sun
 			keep~|store~|leave~|stand~|steep~|let~|infuse~|set~|put~|display~ ... oil ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|@cupboard|cool_dark|dark|sun
 			maybe keep~|store~|leave~|stand~|sit~|last~|steep~|let~|infuse~|set~|put~|cap~|display~ ... at|on|in .. room_temperature|counter|countertop|windowsill|sill|worktop|@cupboard|cool_dark|dark_place|dark_cupboard
-			oil ... on|in .. counter|windowsill|sill|@cupboard; oil .. shelf_stable|shelf stable; no need to refrigerate ... oil; oil .. does|do|need not|n't need refrigerating|refrigeration|to_be_refrigerated`,
+			oil ... on|in .. counter|windowsill|sill|@cupboard; oil .. shelf_stable|shelf stable; no need to refrigerate ... oil; oil .. does|do|need not|n't need refrigerating|refrigeration|to_be_refrigerated
+			maybe keep~|store~|leave~|stand~|set~ ... next_to|beside|by|near|close_to .. stove|cooker|range|hob|grill|bread; maybe keep~|leave~|have|stand~ ... to_hand|at_hand|within_reach|close_at_hand|handy`,
 		Where:   infusedOil,
 		Message: "garlic, herbs or vegetables in oil are kept warm",
 		Advice:  "Keep it in the refrigerator for a few days at most, or freeze it.",
@@ -37,7 +38,7 @@ func infusedOil(t *Text, s *sentence, h hit) bool {
 	}
 	b := s.before()
 	switch {
-	case s.forCold() && !s.anyOf("no not without"), s.anyOf("minutes minute cools cooled"):
+	case s.isAny(0, "serve"), s.anyIn("plain pure", h.from-2, h.from), s.forCold() && !s.anyOf("no not without"), s.anyOf("minutes minute cools cooled"):
 		return false
 	case s.has(famOil) && s.has(famHerb):
 		return true

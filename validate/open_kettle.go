@@ -18,7 +18,9 @@ enough.`,
 			hot|boiling jam|jelly|food|fruit|sauce|salsa|contents|liquid|syrup|mixture|preserves|marmalade|chutney|filling|brine|juice .. will|should|does|itself|alone .. seal~
 			hot|boiling jam|jelly|food|fruit|sauce|salsa|contents|liquid|syrup|preserves|marmalade|chutney|brine .. seals|sealed .. @lid|@jar|@it
 			open kettle; open_kettled; hot_fill|hot_pour|overflow method|technique|bottling|canning|seal; residual heat .. seal~; seal~ from|with|by .. heat of
-			hot_enough to seal; maybe seal~ themselves|itself; maybe seal~ .. by|on their|its|them|itself own?; maybe @lid|@jar|@it .. will|should|'ll seal as|when|while .. cool~`,
+			hot_enough to seal; maybe seal~ themselves|itself; maybe seal~ .. by|on their|its|them|itself own?; maybe @lid|@jar|@it .. will|should|'ll seal as|when|while .. cool~
+			heat of|from|in .. takes_care|does|makes|creates|gives|pulls|draws .. seal|vacuum|lid|lids; hot|boiling jam|jelly|sauce|salsa|food|fruit|contents|liquid|syrup|preserves|marmalade|chutney|brine .. pulls|pull|sucks|suck|draws|draw|makes|creates|create|forms|equals .. lid|lids|seal|vacuum; so_hot .. that? .. seal~ .. @jar|@lid|themselves
+			hot|boiling jam|jelly|sauce|salsa|food|fruit|contents|liquid|syrup|preserves|marmalade|chutney|brine ... will|'ll|does pull|suck|draw|seal .. lid|lids|jar|jars; hot|boiling .. jar~|jars|lids .. is|makes|equals|does .. seal|vacuum|trick|all`,
 		Where:   unprocessed,
 		Message: "the heat of the food is not a process",
 		Advice:  "Process the filled jars for the tested time.",
@@ -30,6 +32,9 @@ enough.`,
 func unprocessed(t *Text, s *sentence, h hit) bool {
 	if h.maybe {
 		return t.Recipe != nil && !t.canned() && !s.forCold()
+	}
+	if s.isAny(h.from, "open") && s.isAny(h.from-1, "an the your my") && s.isAny(h.from-2, "in") && !s.has(famSeal) && !s.has(famJar) {
+		return false // what the food is cooked in
 	}
 	return s.find(famCanner, h.from-4, h.to+4) < 0 && s.find(famProcess, h.from-4, h.to+4) < 0 && !s.anyIn("bath steam water", h.from, h.to)
 }

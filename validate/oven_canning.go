@@ -21,7 +21,8 @@ goes into them.`,
 			oven canning|canned|method|processing|processed|processes|bath|seals|sealed|sealing|cans; canning|processing|sealing|bottling in|with|by|using .. oven~
 			oven .. process~|seal~ .. @jar|@it|lids; process~|can|canned|bottle~|seal~ .. in .. oven~
 			maybe put~|place~|set~|slide~|pop~|leave~|return~|transfer~|arrange~|stand~|move~|stick~|heat~|cook~|keep~|load~|sit~|shut|finish~ .. @jar|@it .. in|into|inside|on .. oven~; maybe put~|place~|set~|slide~ .. tray|sheet|rack|pan .. in|into .. oven~
-			maybe bake~ .. @jar|@it .. # ; maybe bake~ at|for; maybe bake~ .. filled|sealed|full .. @jar ; bake~ .. @jar|@it .. until ... seal~|pop~|ping~`,
+			maybe bake~ .. @jar|@it .. # ; maybe bake~ at|for; maybe bake~ .. filled|sealed|full .. @jar ; bake~ .. @jar|@it .. until ... seal~|pop~|ping~
+			oven~ .. makes|make|is|serves .. canner; oven~ does|do .. same|job|trick|work .. @jar|canner|process~|canning`,
 		Where:   ovenHoldsFood,
 		Message: "an oven does not process jars",
 		Advice:  "Process them in boiling water, in steam or under pressure, as the cited process says.",

@@ -34,7 +34,7 @@ func checkReprocessLate(t *Text) []Finding {
 		}
 		for _, f := range s.figures() {
 			late := mention{low: f.high, high: f.high, unit: f.unit}.in(content.Hour)
-			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) || s.stance(hit{from: f.from, to: f.to}) != told {
+			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) && !s.isAny(f.to, "later after afterwards old") || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue
 			}
 			fs = append(fs, Finding{
@@ -53,5 +53,5 @@ func (s *sentence) speaksOfReprocessing() bool {
 	if s.anyOf("reprocess reprocessed reprocessing") || s.anyOf("re") && s.has(famProcess) {
 		return true
 	}
-	return (s.has(famProcess) || s.anyOf("redo redone recan")) && s.anyOf("again redo redone recan") && s.near("unsealed seal sealed fail failed fails")
+	return (s.has(famProcess) || s.has(famCanner) || s.anyOf("redo redone recan")) && s.anyOf("again redo redone recan") && s.near("unsealed seal sealed fail failed fails")
 }

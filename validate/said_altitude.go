@@ -30,6 +30,7 @@ func checkSaidAltitude(t *Text) []Finding {
 	}
 	var fs []Finding
 	for s := range t.sentences() {
+		fs = append(fs, s.sameBelow(edges)...)
 		if !s.asksForMore() || s.forEmptyJars() || len(s.timesOfProcess(nil)) > 0 {
 			continue
 		}
@@ -45,6 +46,25 @@ func checkSaidAltitude(t *Text) []Finding {
 		}
 	}
 	return fs
+}
+
+// sameBelow reports that nothing is said to change up to an altitude beyond the
+// first edge of the tables.
+func (s *sentence) sameBelow(edges []*big.Rat) []Finding {
+	if !s.anyOf("nothing no") || !s.anyOf("change changes changed adjust adjustment adjustments alter") {
+		return nil
+	}
+	for _, h := range s.heights() {
+		if h.top || h.span.to == nil || h.span.from.Sign() > 0 || h.span.to.Sign() == 0 || isEdge(edges[:1], h.span.to) {
+			continue
+		}
+		return []Finding{{
+			Pos:     s.pos(h.at),
+			Message: fmt.Sprintf("nothing is said to change up to %s ft, where the table changes at %s ft", percent(h.span.to), percent(edges[0])),
+			Advice:  "Name the edges of the table, or leave it to the table.",
+		}}
+	}
+	return nil
 }
 
 // asksForMore reports whether a sentence says to process longer or at a higher

@@ -31,6 +31,7 @@ func checkSaidHeadspace(t *Text) []Finding {
 	}
 	var fs []Finding
 	for s := range t.sentences(placeStep, placeHead, placeNotes, placeCaution, placeLog, placeSummary) {
+		fs = append(fs, t.toTheBrim(s)...)
 		for _, f := range s.headspaces() {
 			right := t.headspacesFor(s)
 			if len(right) == 0 || agrees(f, right) || s.stance(hit{from: f.from, to: f.to}) != told {
@@ -45,6 +46,28 @@ func checkSaidHeadspace(t *Text) []Finding {
 		}
 	}
 	return fs
+}
+
+// toTheBrim reports jars that are filled up, with no headspace at all.
+func (t *Text) toTheBrim(s *sentence) []Finding {
+	if !s.has(famFill) || len(s.headspaces()) > 0 || s.anyOf("almost nearly within below short crock") {
+		return nil
+	}
+	for i := range s.len() {
+		if !s.isAny(i, "brim") || !s.anyIn("to", i-3, i) && !s.anyIn("full", i-2, i) {
+			continue
+		}
+		right := t.headspacesFor(s)
+		if from := max(0, s.find(famFill, 0, s.len())); len(right) > 0 && s.stance(hit{from: from, to: i + 1}) == told {
+			return []Finding{{
+				Pos:     s.pos(i),
+				Message: "no headspace here, where the front matter has " + lengths(right),
+				Advice:  "Write the same in both places.",
+				Notes:   []Note{{Pos: right[0].Pos, Message: "given here"}},
+			}}
+		}
+	}
+	return nil
 }
 
 // headspaces gives the lengths that a sentence says to leave in a jar.
@@ -70,7 +93,7 @@ func (s *sentence) isHeadspace(f mention) bool {
 		if s.isAny(k, "rim brim lip") && s.anyIn("from of below to", f.to, k) || s.isAny(k, "top") && s.anyIn("from at of", f.to, k) && s.near("jar jars bottle") {
 			return s.find(famJar, 0, s.len()) >= 0 || !s.near("crock cabbage weight plate")
 		}
-		if s.isAny(k, "space room") && s.anyIn("leave leaving left", f.from-4, f.from) {
+		if s.isAny(k, "space room free empty clear") && s.anyIn("leave leaving left", f.from-8, f.from) {
 			return true
 		}
 		if k > f.to && s.at(k-1).after == ';' {
@@ -82,7 +105,7 @@ func (s *sentence) isHeadspace(f mention) bool {
 			return s.closest(f, k)
 		}
 	}
-	return s.anyIn("leaving leave", f.from-3, f.from) && s.has(famFill)
+	return (s.anyIn("leaving leave", f.from-3, f.from) || s.find(famJar, 0, f.from) >= 0 && s.isAny(f.from-1, "to within")) && s.has(famFill)
 }
 
 // closest reports whether no other length stands between a figure and a word

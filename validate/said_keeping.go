@@ -54,7 +54,7 @@ func (s *sentence) keepsFor(f mention) bool {
 	default:
 		return false
 	}
-	if s.has(famOpened) || s.anyOf("wait ripen mellow mellows cure cures flavor flavour flavors best improve improves ferment fermenting before every old ago sits turning condition every bubbling takes least") {
+	if s.has(famOpened) || s.anyOf("wait ripen mellow mellows cure cures flavor flavour flavors best improve improves ferment fermenting before every old ago sits turning condition every bubbling takes least blog diary journal records bees hens garden") {
 		return false
 	}
 	if s.isAny(f.from-1, "after every each in") {

@@ -68,6 +68,9 @@ func (s *sentence) ofPressure(f mention) bool {
 	if s.isAny(f.from-1, "at") && s.anyOf("hold keep process run") && !s.is(f.to, famLowAcid) {
 		return true
 	}
+	if s.isAny(f.from-1, "to at") && s.find(famCanner, 0, f.from) >= 0 {
+		return true
+	}
 	if s.isAny(f.to, "on in by") && s.anyIn("gauge dial weight", f.to, f.to+5) {
 		return true
 	}
@@ -78,7 +81,10 @@ func (s *sentence) ofPressure(f mention) bool {
 // names, and for the altitude beside the figure.
 func (t *Text) pressuresFor(s *sentence, f mention) (right []*big.Rat) {
 	from, to := s.segment(f.from)
-	dial, weighted := s.anyIn("dial needle", from, to), s.anyIn("weight weighted rocker jiggler", from, to)
+	dial, weighted := s.gaugeIn(from, to)
+	if !dial && !weighted {
+		dial, weighted = s.gaugeIn(0, s.len())
+	}
 	hs := s.heights()
 	h := between(hs, from, to)
 	for _, m := range t.Matches {
@@ -92,6 +98,11 @@ func (t *Text) pressuresFor(s *sentence, f mention) (right []*big.Rat) {
 		}
 	}
 	return right
+}
+
+// gaugeIn tells which gauges are named in a stretch.
+func (s *sentence) gaugeIn(from, to int) (dial, weighted bool) {
+	return s.anyIn("dial needle", from, to), s.anyIn("weight weighted rocker jiggler", from, to)
 }
 
 func pressuresAt(bands []content.Band[content.Pressure], h *height) (right []*big.Rat) {

@@ -18,7 +18,8 @@ lose more seals.`,
 	Practice: &Practice{
 		Phrases: `mayonnaise|mayo|recycled|upcycled|repurposed|peanut_butter|spaghetti_sauce|pasta_sauce|store_bought|baby_food|coffee|commercial|supermarket|shop jar~|jars
 			reuse~|re_use|save~|use~|wash~|recycle~ .. old|empty|commercial|store_bought|bought|used|any .. jam|pickle|sauce|mayonnaise|honey|salsa|food? jars; any clean|old|glass|empty? jar~|jars .. with|will|works|do; any|old|empty|leftover .. jam|pickle|sauce|mayonnaise|honey|coffee jar~ .. work~|will|do|fine|ok|with|too; jars|jar saved|left from|over
-			one_piece|lug|twist_off|original .. lids|caps|closures|lid`,
+			one_piece|lug|twist_off|original .. lids|caps|closures|lid
+			jar~|jars that|which|your|the .. came|comes|come in; jar~|jars .. bought with|full .. in .. supermarket|shop|store`,
 		Where:   jarsForShelf,
 		Grade:   shopJarsWeigh,
 		Message: "jars that food was bought in are not made for canning",

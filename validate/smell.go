@@ -20,7 +20,9 @@ is that it was processed for the tested time and that its seal has held.`,
 			you|you'll|you'd|one|we|we'd|will|would|can|could|should .. smell|see|notice|know|tell .. if|when|whether|that|by|from|straight|right ... bad|off|spoil~|botulism|botulinum|unsafe|wrong|toxin~|rancid|safe|good
 			you|you'll|you'd|we'd will|would|could? smell|see|notice botulism|botulinum|it; you can smell|see|notice botulism|botulinum|spoilage; can|could tell .. by|from .. smell|smelling|look|looks|looking|nose
 			bad|spoiled jar|jars|food|can|batch|it .. will|would stink|smell|reek|look; botulism|spoiled|bad|contaminated|toxin .. smells|stinks|reeks|would smell|stink|look; sniff~|smell~ .. to|and .. see|check|tell|make_sure|decide .. safe|bad|good|off|fine|spoil~|ok|okay|edible
-			looks|smells fine|good|okay .. so|and? .. safe|eat|edible; as_long_as .. looks|smells .. fine|good|okay|right|clear`,
+			looks|smells fine|good|okay .. so|and? .. safe|eat|edible; as_long_as .. looks|smells .. fine|good|okay|right|clear
+			nothing|no|not|isn't|doesn't|don't .. smell~|smells|looks|odd|off|funny|bad ... dig_in|tuck_in|go_ahead|enjoy|good_to_go|safe|eat_it; clear|bright and|so .. dig_in|tuck_in|go_ahead|fine_to_eat|good_to_eat
+			know|tell|decide|judge .. by|from .. smell|look|nose|sniff; smells|looks|seems|smell|look all_right|alright|right|normal|ok|okay|fine|good|fresh .. it_is|eat|safe|use|then|dig|tuck|keep; give~ .. sniff|whiff; trust|follow|believe|use .. nose|eyes|senses; spoiled|bad|toxic jar~|food|jars ... give~ .. away|show~|stink~|reek~`,
 		Where:   notFerment,
 		Message: "nobody can see or smell botulism",
 		Advice:  "Say instead what to throw out: bulging, leaking, spurting, mouldy, or not processed as tested.",

@@ -15,7 +15,8 @@ process that would need more water is too long for a steam canner.`,
 		Address: "http://nchfp.uga.edu/publications/nchfp/factsheets/steam_canners.html",
 	},
 	Practice: &Practice{
-		Phrases: `add~|pour~|top~|refill~|replenish~ .. water ... during|while|halfway|partway|if|as ; lift~|open~|raise~|remove~|take~ .. dome|lid|cover|top .. to|and .. check|look|peek|add|see|top; peek~ .. under|inside .. dome|lid|cover; top up .. water|canner|pan`,
+		Phrases: `add~|pour~|top~|refill~|replenish~ .. water ... during|while|halfway|partway|if|as ; lift~|open~|raise~|remove~|take~ .. dome|lid|cover|top .. to|and .. check|look|peek|add|see|top; peek~ .. under|inside .. dome|lid|cover; top up .. water|canner|pan
+			peek~|look~ .. in|inside|under .. now|to|and|every|halfway|while; lift~|open~|raise~|remove~|take~ .. dome|lid|cover .. halfway|midway|during|now_and_then|every|from_time|once; check~ .. water .. halfway|during|now_and_then|every`,
 		Where:   inSteam,
 		Message: "a steam canner is opened while it works",
 		Advice:  "Leave the dome on from the first steam to the end.",

@@ -9,12 +9,14 @@ var tablePicture = &Rule{
 one. The times go in the front matter; the page sets the table.`,
 	Source: Source{Title: "W3C techniques for text alternatives (memory)"},
 	Practice: &Practice{
-		Phrases: `table|chart|list|grid|infographic .. of|with|showing|for|listing .. altitude|times|minutes|pressures|processing|process|canning|pressure; altitude|processing|pressure|canning|time|times|process table|chart|infographic`,
+		Phrases: `table|chart|list|grid|infographic .. of|with|showing|for|listing .. altitude|times|minutes|pressures|processing|process|canning|pressure; altitude|processing|pressure|canning|time|times|process table|chart|infographic
+			maybe see|find|check|consult|look|in .. picture|photo|photograph|image|graphic|infographic|screenshot|scan ... times|minutes|altitude~|pressures|processing; maybe times|minutes|pressures ... are|is .. in|on .. picture|photo|photograph|image|graphic|infographic|screenshot|scan`,
 		Where:   inAPicture,
 		Message: "a table is shown as a picture",
 		Advice:  "Put the figures in the front matter, where they are checked.",
 	},
 }
 
-// inAPicture holds in the words that stand for a picture.
-func inAPicture(_ *Text, s *sentence, _ hit) bool { return s.place == placePicture }
+// inAPicture holds in the words that stand for a picture, and where a text sends
+// its readers to one for the figures.
+func inAPicture(_ *Text, s *sentence, h hit) bool { return h.maybe != (s.place == placePicture) }

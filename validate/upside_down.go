@@ -20,7 +20,8 @@ last. To drain empty jars upside down is another matter.`,
 			@jar|@it ... turned|flipped|stood|stored|left upside|over
 			turn~|flip~|tip~|stand~|store~ upside down; invert~ for # ; @jar|@it go|goes|went upside down
 			maybe inversion|inverting method|trick|technique|canning|seal|step; maybe upside down method|trick|canning|seal|jars; flip~ the|your|each|all? @jar
-			@jar .. @be .. inverted|flipped|upended; turn~ the|your|each|all? .. @jar .. lid side|lids|lid down`,
+			@jar .. @be .. inverted|flipped|upended; turn~ the|your|each|all? .. @jar .. lid side|lids|lid down
+			turn~|flip~|tip~|stand~|set~|put~|place~|store~|leave~|keep~|rest~|cool~|sit~ .. @jar|@it .. bottoms_up|bottom_up|lid_side_down|lids_down|head_first|wrong_way_up; turn~|flip~|tip~|stand~|set~|rest~|leave~|put~|sit~ .. @jar|@it .. on|onto their|its caps|cap|tops|top|lids|lid|heads|head; @jar ... lid_side_down|lids_down|bottoms_up`,
 		Where:   jarsStandFull,
 		Message: "jars turned upside down: that may close the lid, but does not heat the food",
 		Advice:  "Leave them upright, and let the process seal them.",

@@ -20,6 +20,13 @@ step may leave it out, but not say less.`,
 		Address: "http://www.recipesource.com/misc/canning/00/rec0010.html",
 	},
 	CheckText: checkVentShort,
+	Practice: &Practice{
+		Phrases: `bother~|need~|have|worth|wait~|necessary .. to|with|about|for? vent~|venting|exhaust~|exhausting; vent~|venting|exhaust~|exhausting .. is|are|isn't|aren't .. needed|necessary|required`,
+		Left:    true,
+		Where:   underPressure,
+		Message: "this says that a pressure canner need not be vented",
+		Advice:  "Say: vent for 10 minutes, then close the vent or set the weight.",
+	},
 }
 
 func checkVentShort(t *Text) []Finding {

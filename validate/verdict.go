@@ -86,7 +86,7 @@ func (s *sentence) deniedAfter(h hit) bool {
 		}
 		for _, c := range s.cues {
 			if c.from == i && (cue(c.owner) == cueDeny || cue(c.owner) == cueReplace && c.to > i) {
-				return cue(c.owner) == cueDeny && !s.spent(c, h) && (!s.isAny(i, "no nothing none nobody") || s.is(i-1, famBe))
+				return cue(c.owner) == cueDeny && !s.spent(c, h) && (!s.isAny(i, "no nothing none nobody") || s.is(i-1, famBe) || s.isAny(i-1, "does do did"))
 			}
 		}
 	}
@@ -123,7 +123,7 @@ func (s *sentence) badSubject(h hit) bool {
 		return false
 	}
 	i := s.find(famBad, h.to, s.len())
-	return i >= 0 && !s.hasCue(cueEndorse) && !s.deniedNear(i) && !s.anyIn("prevent prevents preventing stops keeps against", h.to, i) && s.finite(h.to, i)
+	return i >= 0 && !s.hasCue(cueEndorse) && !s.deniedNear(i) && !s.anyIn("prevent prevents preventing stops keeps against", h.to, i) && (s.finite(h.to, i) || i == h.to && s.at(i-1).after == 0)
 }
 
 // condition gives the ends of the if-clause that the hit stands in; -1 if it

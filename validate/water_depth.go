@@ -21,6 +21,22 @@ say less. A steam canner has no water over its jars.`,
 		Address: "http://www.thespectrum.com/story/life/family/2014/08/26/safety-first-canning-garden-produce/14634595/?from=global&sessionKey=&autologin=",
 	},
 	CheckText: checkWaterDepth,
+	Practice: &Practice{
+		Phrases: `water .. comes|come|reach~|up|rises|rise|is .. to .. shoulder~|shoulders|neck~|necks|halfway|half_way|middle|waist~; water .. halfway|half_way|part_way|partway .. up|jar~|jars
+			water .. to|until|reaches|is .. just? below|under|short_of .. lids|rims|tops|bands|rings; @jar .. half|partly|not_quite submerged|covered|under; need|needn't|need_not|no_need|have|don't .. cover|submerge .. @jar|lids`,
+		Where:   inBoilingWater,
+		Message: "the jars are not covered with water",
+		Advice:  "Say at least 1 inch (2.5 cm) over the lids, from beginning to end.",
+	},
+}
+
+// inBoilingWater holds in recipes for boiling water alone: neither in steam nor
+// under pressure are jars covered.
+func inBoilingWater(t *Text, s *sentence, _ hit) bool {
+	if t.Recipe == nil {
+		return !s.near("pressure steam weight gauge") && !s.forCold() && !s.forEmptyJars()
+	}
+	return t.hasWay(content.BoilingWater) && !t.hasWay(content.AtmosphericSteam, content.PressureCanner) && !s.forCold() && !s.forEmptyJars()
 }
 
 func checkWaterDepth(t *Text) []Finding {

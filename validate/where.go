@@ -27,6 +27,11 @@ func (t *Text) jarsAreFull(s *sentence, h hit) bool {
 	if i := s.find(famFull, 0, s.len()); i >= 0 && !s.isAny(i, "hot") {
 		return true
 	}
+	for i := range h.to {
+		if s.is(i, famJar) && s.isAny(i+1, "of") {
+			return true // jars of peaches
+		}
+	}
 	if s.find(famFill, 0, h.from) >= 0 || s.find(famLid, 0, h.from) >= 0 {
 		return true
 	}

@@ -22,7 +22,9 @@ They may wash or warm empty jars, or cook what goes into them.`,
 			microwave~ .. filled|sealed|full|capped|closed|hot .. @jar; microwave~ .. @jar|@it .. until|to .. seal~|pop~|ping~
 			leave~|set~|stand~|put~|place~ .. @jar|@it .. in .. sun|sunlight|sunshine .. seal~|sealed|process~|preserve~|pop~
 			use~|using .. dishwasher~|microwave~|slow_cooker~|crock_pot|crockpot|air_fryer|sun .. to|for|instead|as .. process~|processing|can|canning|canner|seal~
-			dishwasher|microwave|sun|slow_cooker .. will|does|can .. seal~|process~|preserve~; dishwasher|sun|microwave .. seals|processes|sealed; let .. dishwasher|sun|microwave .. seal~|process~; way|ways|how to can|seal|process ... dishwasher|microwave|slow_cooker|sun`,
+			dishwasher|microwave|sun|slow_cooker .. will|does|can .. seal~|process~|preserve~; dishwasher|sun|microwave .. seals|processes|sealed; let .. dishwasher|sun|microwave .. seal~|process~; way|ways|how to can|seal|process ... dishwasher|microwave|slow_cooker|sun
+			microwave~|dishwasher~|slow_cooker~|crock_pot|crockpot|sun|sunshine|air_fryer|dashboard ... @jar|@it|lids .. @be canned|sealed|processed|preserved|done
+			maybe put~|place~|set~|stand~|leave~|load~|pop~|stick~|run~|lay .. @jar|@it .. in|into|on|through .. dishwasher~|microwave~|slow_cooker~|crock_pot|crockpot|air_fryer|sun|dashboard|radiator; @jar|@it .. on|in|through .. dashboard|radiator|hottest_cycle|slow_cooker ... seal~|sealed|process~|canned`,
 		Where:   fullOrSealed,
 		Message: "this does not heat a jar as a process does",
 		Advice:  "Process it as the cited process says, or keep it cold.",
@@ -30,6 +32,9 @@ They may wash or warm empty jars, or cook what goes into them.`,
 }
 
 // fullOrSealed leaves out jars that are washed or warmed before they are filled.
-func fullOrSealed(_ *Text, s *sentence, _ hit) bool {
+func fullOrSealed(t *Text, s *sentence, h hit) bool {
+	if h.maybe {
+		return t.canned() && t.jarsAreFull(s, h) && !s.forEmptyJars()
+	}
 	return !s.forEmptyJars() || s.has(famSeal) || s.anyOf("filled full")
 }
