@@ -11,7 +11,7 @@ import (
 func TestAnchors(t *testing.T) {
 	l := learnt()
 	found := 0
-	for _, tr := range readTrials(t) {
+	for _, tr := range readTrials(t, "sentences.tsv") {
 		p := &passage{text: tr.sentence}
 		p.cut(l)
 		for i := range p.sentences {
