@@ -1,0 +1,228 @@
+package build
+
+import (
+	"math/big"
+	"slices"
+	"strings"
+
+	"stillroom/content"
+)
+
+// A StepChart shows what is asked of jars against altitude, as steps: from one
+// edge of the published bands to the next a figure holds, and changes at once.
+// Lengths across are parts of the chart's own width, lengths down are pixels,
+// so that it may be as wide as the page and its words stay as large.
+type StepChart struct {
+	ID      string
+	Name    string // Minutes at a full rolling boil, against altitude
+	Told    string // the same figures in words
+	Top     string // the altitude at the right end, in feet
+	Lines   []StepLine
+	Ticks   []StepTick
+	Caption string  // what is across and what is up
+	Beyond  *Beyond // where nothing is published; nil if the last band has no end
+	End     string  // Nothing is published above 8,000 ft. Empty for the same
+	Home    *StepMark
+}
+
+// A StepLine is what one or more sizes of jar ask for.
+type StepLine struct {
+	Name  string // Quart
+	Under bool   // it is the lower of two, whose figures stand below it
+	Steps []StairStep
+	Path  string // in a square of a thousand by a thousand
+}
+
+// A StairStep is a band of altitude: a block from the ground to the line.
+type StairStep struct {
+	Box
+	To     string // its upper end in feet; empty if it has none
+	Middle string
+	Word   string // how far down the figure stands
+	Figure string
+}
+
+// A Beyond is the part of a chart in which nothing is published.
+type Beyond struct {
+	Box
+	Middle string
+}
+
+// A StepTick is an edge between bands.
+type StepTick struct {
+	X, Text, Anchor string
+	Row             int // 1 if it stands lower, since there is no room beside the last
+}
+
+// A StepMark is a place on the scale of altitude.
+type StepMark struct{ X, Text, Anchor string }
+
+// The chart's measures: its ground and its highest line, in pixels from the
+// top, and where the sea and the highest altitude are, in parts of a hundred.
+const (
+	chartGround = 168.0
+	chartSky    = 62.0
+	chartSea    = 4.0
+	chartEnd    = 96.0
+	chartRoom   = 222.0 // pixels between them on the narrowest screen
+)
+
+// altitudeChart is what has to be drawn, before it is.
+type altitudeChart struct {
+	what  string // Minutes at a full rolling boil
+	unit  string // min
+	lines []altitudeLine
+}
+
+// An altitudeLine is the bands of some jars that ask for the same.
+type altitudeLine struct {
+	name  string
+	bands []altitudeBand
+}
+
+type altitudeBand struct {
+	from, to *big.Rat // feet; to is nil if there is no upper end
+	edge     string   // the upper end as it was written: 1,000
+	unit     content.Unit
+	value    float64
+	figure   Figure
+}
+
+// stepCharts gives the pictures of a way's tables, with the author's kitchen
+// marked if it is known.
+func stepCharts(k *content.Keeping, id string, home content.Altitude) []StepChart {
+	var drawn []StepChart
+	charts := altitudeCharts(k)
+	top := topOf(charts)
+	for i, c := range charts {
+		drawn = append(drawn, c.draw(id+"-chart-"+string(rune('a'+i)), top, home))
+	}
+	return drawn
+}
+
+func altitudeCharts(k *content.Keeping) []altitudeChart {
+	switch k.Way.V {
+	case content.BoilingWater:
+		return paired("Minutes at a full rolling boil", "min", linesOf(k.Processing, minuteBands, minuteValue))
+	case content.AtmosphericSteam:
+		return paired("Minutes in full, steady steam", "min", linesOf(k.Processing, minuteBands, minuteValue))
+	case content.PressureCanner:
+		return append(
+			paired("Pressure on a dial gauge", "psi", linesOf(k.Processing, dialBands, pressureValue)),
+			paired("Pressure on a weighted gauge", "psi", linesOf(k.Processing, weightedBands, pressureValue))...)
+	}
+	return nil
+}
+
+func minuteValue(d content.Duration) (*big.Rat, Figure) { return d.Minutes(), minutes(d) }
+func pressureValue(p content.Pressure) (*big.Rat, Figure) {
+	return p.PSI(), pressure(p)
+}
+
+// linesOf gives a line for the jars that ask for the same at every altitude.
+func linesOf[T any](rows []content.Processing, of func(content.Processing) []content.Band[T], value func(T) (*big.Rat, Figure)) []altitudeLine {
+	var lines []altitudeLine
+next:
+	for _, p := range rows {
+		l := altitudeLine{name: jarName(p.Jar.V)}
+		for _, b := range of(p) {
+			v, f := value(b.Value.V)
+			if v == nil {
+				continue next
+			}
+			l.bands = append(l.bands, bandOf(b, v, f))
+		}
+		if len(l.bands) == 0 {
+			continue
+		}
+		if i := slices.IndexFunc(lines, l.same); i >= 0 {
+			lines[i].name += " and " + strings.ToLower(l.name)
+			continue
+		}
+		lines = append(lines, l)
+	}
+	return lines
+}
+
+func bandOf[T any](b content.Band[T], value *big.Rat, f Figure) altitudeBand {
+	v, _ := value.Float64()
+	band := altitudeBand{from: b.From.Feet(), unit: b.From.Unit, value: v, figure: f}
+	if !b.To.IsZero() {
+		band.to, band.unit = b.To.Feet(), b.To.Unit
+		n, _ := down(b.To.Quantity, b.To.Unit)
+		band.edge = thousands(n)
+	}
+	return band
+}
+
+func (l altitudeLine) same(o altitudeLine) bool {
+	return slices.EqualFunc(l.bands, o.bands, func(a, b altitudeBand) bool {
+		return a.value == b.value && a.edge == b.edge && a.unit == b.unit
+	})
+}
+
+// at gives the value at the upper end of a band of another line; the last
+// value beyond all ends.
+func (l altitudeLine) at(feet *big.Rat) float64 {
+	for _, b := range l.bands {
+		if b.to == nil || feet != nil && feet.Cmp(b.to) <= 0 {
+			return b.value
+		}
+	}
+	return l.bands[len(l.bands)-1].value
+}
+
+// over reports whether a line lies above another at every altitude, and both
+// end at the same one.
+func (l altitudeLine) over(o altitudeLine) bool {
+	for _, b := range slices.Concat(l.bands, o.bands) {
+		if l.at(b.to) <= o.at(b.to) {
+			return false
+		}
+	}
+	return l.last().edge == o.last().edge
+}
+
+func (l altitudeLine) last() altitudeBand { return l.bands[len(l.bands)-1] }
+
+// most gives the highest value.
+func (l altitudeLine) most() float64 {
+	most := 0.0
+	for _, b := range l.bands {
+		most = max(most, b.value)
+	}
+	return most
+}
+
+// paired puts two lines into one chart where the figures of both have room: the
+// lower one high enough for them to stand below it.
+func paired(what, unit string, lines []altitudeLine) []altitudeChart {
+	slices.SortStableFunc(lines, func(a, b altitudeLine) int { return int(1000 * (b.most() - a.most())) })
+	var charts []altitudeChart
+	for i := 0; i < len(lines); i++ {
+		c := altitudeChart{what, unit, lines[i : i+1]}
+		if i+1 < len(lines) && lines[i].over(lines[i+1]) && lines[i+1].bands[0].value >= lines[i].most()/4 {
+			c.lines = lines[i : i+2]
+			i++
+		}
+		charts = append(charts, c)
+	}
+	return charts
+}
+
+// topOf gives the altitude at which all charts of a way end, in feet: two
+// thousand above the last edge, and no less than 8,000.
+func topOf(charts []altitudeChart) float64 {
+	top := 8000.0
+	for _, c := range charts {
+		for _, l := range c.lines {
+			for _, b := range l.bands {
+				if b.to != nil {
+					edge, _ := b.to.Float64()
+					top = max(top, edge+2000)
+				}
+			}
+		}
+	}
+	return top
+}
