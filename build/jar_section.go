@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"stillroom/content"
-	"stillroom/validate"
 )
 
 // A JarSection is a jar cut through, to scale, with its headspace measured from
@@ -35,7 +34,7 @@ type JarSection struct {
 	Others    []JarOutline // smaller sizes, of which the headspace is the same
 	Headspace Figure
 	Notes     SectionNotes
-	Why       string // what the headspace is for
+	Why       *Why // what the headspace is for; set by who has the other reasons
 }
 
 // A Box is a rectangle of a drawing.
@@ -236,9 +235,6 @@ func (s *JarSection) tell(k *content.Keeping) {
 	}
 	for _, o := range s.Others {
 		s.Told += " The outline of a " + o.Name + " jar lies within: its headspace is the same."
-	}
-	if why, ok := validate.WhyHeadspace(k); ok {
-		s.Why = why.Says
 	}
 }
 

@@ -22,7 +22,9 @@ type KeepingBlock struct {
 	Start   string   // what the reader says when it starts: It is at a full rolling boil
 	Jars    []string // sizes that there is a time for
 	Agrees  *Agreement
-	Why     []Why // what its headspace and its acid are for
+	Why     []Why       // what its headspace and its acid are for, unless Section says so
+	Section *JarSection // nil where there is no headspace to show
+	Charts  []StepChart // pictures of Tables
 }
 
 // A Fact is a named figure on a label.
@@ -39,6 +41,10 @@ func (e *edition) keepingBlocks(r *content.Recipe) []KeepingBlock {
 		b := keepingBlock(&r.Keeping[i])
 		b.ID = id
 		b.Why = whys(r, &r.Keeping[i])
+		if b.Section = jarSection(&r.Keeping[i], id); b.Section != nil {
+			b.Section.Why, b.Why = &b.Why[0], b.Why[1:]
+		}
+		b.Charts = stepCharts(&r.Keeping[i], id, e.settings.Altitude.V)
 		blocks = append(blocks, b)
 	}
 	return blocks

@@ -28,7 +28,7 @@ keeping:
   - {way: fermenting, salt: 2.5%, temperature: 70-75 F, duration: 3 weeks, ph: 3.6, measured: 2026-08-01, keeps: 4 months}
 `)
 	var got []string
-	for _, b := range (&edition{}).keepingBlocks(r) {
+	for _, b := range (&edition{settings: new(content.Settings)}).keepingBlocks(r) {
 		got = append(got, b.ID+" "+b.Batch)
 		for _, f := range b.Facts {
 			got = append(got, strings.ReplaceAll(strings.Join([]string{f.Name, f.Number, f.Unit, f.Also, f.Note}, "|"), "\u00a0", " "))

@@ -35,6 +35,8 @@ type RecipePage struct {
 	Heard       []EpisodeCard
 	Produce     []Link
 	Season      []Link
+	Ring        *SeasonRing // nil for what is made all year
+	Day         *DayLine    // nil where too little is said of times
 	Ways        []Link
 	Tags        []string
 	Credit      string
@@ -77,6 +79,8 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Heard:       e.heardIn(r),
 		Produce:     produceLinks(r),
 		Season:      seasonLinks(r),
+		Ring:        seasonRing(r),
+		Day:         dayLine(r, e.settings.Altitude.V),
 		Ways:        wayLinks(ways),
 		Tags:        texts(r.Tags),
 		Credit:      r.InspiredBy.V,
@@ -93,7 +97,8 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		picture:     r.Picture,
 		article:     true,
 		nodes:       []node{e.recipeNode(r)},
-		scripts:     []string{"kept.js", "amount.js", "altitude.js", "scaler.js", "stove.js"},
+		scripts:     []string{"kept.js", "amount.js", "altitude.js", "scaler.js", "stove.js", "drawings.js"},
+		styles:      []string{"drawings.css"},
 	})
 	p.Vessels = vessels(p.Beside)
 	return p, nil

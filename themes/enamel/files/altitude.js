@@ -87,6 +87,7 @@
 
   stillroom.altitude = {
     known: () => feet !== null,
+    feet: () => feet, // null if it is not known
     told,
     // minutes is the processing of a jar by a way of keeping; 0 if it is not known.
     minutes(way, jar) {
