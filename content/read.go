@@ -33,6 +33,11 @@ func Read(fsys fs.FS, progress func(done, total int)) (*Site, []Fault, error) {
 		return nil, nil, w.err
 	}
 	listen(fsys, s.Media)
+	kept, keptFaults, err := readGUIDs(fsys)
+	if err != nil {
+		return nil, nil, err
+	}
+	s.GUIDs = kept
 	jobs := w.settings(&s.Settings)
 	jobs = append(jobs, jobsFor(recipes, s.Recipes, ReadRecipe)...)
 	jobs = append(jobs, jobsFor(episodes, s.Episodes, ReadEpisode)...)
@@ -41,7 +46,7 @@ func Read(fsys fs.FS, progress func(done, total int)) (*Site, []Fault, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	faults = append(faults, w.faults...)
+	faults = append(append(faults, w.faults...), keptFaults...)
 	slices.SortStableFunc(faults, compareFaults)
 	return s, faults, nil
 }

@@ -12,6 +12,7 @@ type Site struct {
 	Pages    []*Page
 	Pictures map[string]File // by path relative to content/pictures
 	Media    map[string]File // audio and transcripts, by path relative to the site's folder
+	GUIDs    GUIDs           // by which episodes were published
 }
 
 // A File is a file that is used as it is.
