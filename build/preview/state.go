@@ -57,6 +57,8 @@ func (b *copybook) judged() (*content.Site, []content.Fault) {
 	for _, file := range slices.Sorted(maps.Keys(b.misnamed)) {
 		faults = append(faults, content.MisnamedFault(file))
 	}
+	_, kept := b.guids()
+	faults = append(faults, kept...)
 	return s, faults
 }
 
@@ -66,8 +68,15 @@ func (b *copybook) shown() *content.Site {
 	return b.site((*text).legible)
 }
 
+// guids reads the list anew, since it is short and only publishing writes it.
+func (b *copybook) guids() (content.GUIDs, []content.Fault) {
+	data, _ := fs.ReadFile(b.fsys, content.GUIDsFile) // there need be none
+	return content.ReadGUIDs(data)
+}
+
 func (b *copybook) site(version func(*text) *text) *content.Site {
 	s := &content.Site{FS: b.fsys, Pictures: b.pictures, Media: b.media}
+	s.GUIDs, _ = b.guids()
 	if t := version(b.settings); t != nil {
 		s.Settings = *t.site
 	}
