@@ -3,6 +3,7 @@ package build
 import (
 	"bytes"
 	"html"
+	"net/url"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
@@ -19,6 +20,7 @@ type markdown struct {
 	renderer renderer.Renderer
 	out      func(address string) bool // whether the page of an address of the site is out
 	figure   func(file, alt string) *Picture
+	away     *url.URL // the page whose text is read elsewhere: links lead there; nil on the page itself
 }
 
 func newMarkdown(out func(string) bool, figure func(file, alt string) *Picture) *markdown {
@@ -59,7 +61,10 @@ func (m *markdown) link(w util.BufWriter, _ []byte, n ast.Node, entering bool) (
 	if internal(address) && !m.out(address) || gmhtml.IsDangerousURL(l.Destination) {
 		return ast.WalkContinue, nil
 	}
-	open := `<a href="` + html.EscapeString(string(util.URLEscape(l.Destination, true))) + `">`
+	if to, err := url.Parse(address); err == nil && m.away != nil {
+		address = m.away.ResolveReference(to).String()
+	}
+	open := `<a href="` + html.EscapeString(string(util.URLEscape([]byte(address), true))) + `">`
 	return ast.WalkContinue, tag(w, entering, open, "</a>")
 }
 
