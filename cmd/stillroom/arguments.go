@@ -20,6 +20,7 @@ type commands struct {
 	Fill      fillCommand      `cmd:""`
 	Scale     scaleCommand     `cmd:""`
 	Labels    labelsCommand    `cmd:""`
+	Notes     notesCommand     `cmd:""`
 	Calendar  calendarCommand  `cmd:""`
 	Rules     rulesCommand     `cmd:""`
 	Processes processesCommand `cmd:""`

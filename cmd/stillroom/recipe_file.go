@@ -10,25 +10,36 @@ import (
 // recipe reads and judges the recipe of a file. It is nil if there is none, or
 // if it has errors: then the user has been told, and status is how that ends.
 func (p *program) recipe(name string) (r *content.Recipe, status int) {
-	dir, err := siteOf(name)
-	if err != nil {
-		return nil, p.fail(err)
-	}
-	progress := p.startProgress()
-	j, err := p.judge(dir, day{}, progress)
-	progress.end()
-	if err != nil {
-		return nil, p.fail(err)
-	}
-	file, _ := relativeTo(dir, name)
-	j.narrow([]string{file})
-	if j.report.Counts.Errors > 0 {
-		writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
-		return nil, refused
+	j, file, status := p.judgeFile(name)
+	if status != succeeded {
+		return nil, status
 	}
 	at := slices.IndexFunc(j.site.Recipes, func(r *content.Recipe) bool { return r.File == file })
 	if at < 0 {
 		return nil, p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes", name))
 	}
 	return j.site.Recipes[at], succeeded
+}
+
+// judgeFile judges the site in which a file lies, and gives the file's path
+// there. If the file has errors, or there is no such site, the user has been
+// told, and status is how that ends.
+func (p *program) judgeFile(name string) (j judged, file string, status int) {
+	dir, err := siteOf(name)
+	if err != nil {
+		return j, "", p.fail(err)
+	}
+	progress := p.startProgress()
+	j, err = p.judge(dir, day{}, progress)
+	progress.end()
+	if err != nil {
+		return j, "", p.fail(err)
+	}
+	file, _ = relativeTo(dir, name)
+	j.narrow([]string{file})
+	if j.report.Counts.Errors > 0 {
+		writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
+		return j, "", refused
+	}
+	return j, file, succeeded
 }

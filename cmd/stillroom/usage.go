@@ -16,6 +16,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     fill FILE            write into a recipe the values of the process it cites
     scale FILE           work a recipe out for other than one batch
     labels FILE          draw a sheet of jar labels as a PDF file
+    notes FILE           print an episode's show notes, to paste elsewhere
     calendar [SITE]      tell what is ripe, scheduled, or due to be done again
     rules [ID]           list the rules, or explain one with its source
     processes [WORDS]    list tested processes, or show one in full
@@ -34,6 +35,7 @@ var pages = map[string]string{
 	"fill":      fillHelp,
 	"scale":     scaleHelp,
 	"labels":    labelsHelp,
+	"notes":     notesHelp,
 	"calendar":  calendarHelp,
 	"rules":     rulesHelp,
 	"processes": processesHelp,
