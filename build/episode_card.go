@@ -18,16 +18,24 @@ type EpisodeCard struct {
 	At        string // 0:32, where it speaks of the recipe whose page this is
 }
 
-func episodeCard(ep *content.Episode) EpisodeCard {
+func (e *edition) episodeCard(ep *content.Episode) EpisodeCard {
 	return EpisodeCard{
 		Name:      ep.Name.V,
 		Address:   episodeAddress(ep),
 		Number:    ep.Number.V,
 		Summary:   ep.Summary.V,
 		Published: day(ep.Published.V),
-		Length:    typeset(ep.Audio.Duration.V.Text),
+		Length:    typeset(e.playingTime(ep)),
 		Place:     place(ep),
 	}
+}
+
+// playingTime is how long an episode plays, as its author puts it if they do.
+func (e *edition) playingTime(ep *content.Episode) string {
+	if d := e.plays(ep); !ep.Audio.Duration.Set() && d > 0 {
+		return content.PlayingTime(d)
+	}
+	return ep.Audio.Duration.V.Text
 }
 
 func place(ep *content.Episode) string {
@@ -46,7 +54,7 @@ func place(ep *content.Episode) string {
 func (e *edition) heardIn(r *content.Recipe) []EpisodeCard {
 	var cards []EpisodeCard
 	for _, ep := range e.heard[r.Slug] {
-		c := episodeCard(ep)
+		c := e.episodeCard(ep)
 		for _, ch := range ep.Chapters {
 			if ch.Recipe.V == r.Slug && c.At == "" {
 				c.At = clockTime(ch.At.V)

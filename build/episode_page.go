@@ -1,6 +1,7 @@
 package build
 
 import (
+	"cmp"
 	"fmt"
 	"html/template"
 
@@ -54,7 +55,7 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 		return nil, err
 	}
 	p := &EpisodePage{
-		EpisodeCard: episodeCard(ep),
+		EpisodeCard: e.episodeCard(ep),
 		Audio:       e.recording(ep),
 		Notes:       notes,
 		Recipes:     jars(e.spokenOf(ep)),
@@ -85,12 +86,22 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 // recording is the local file if there is one, and else the address elsewhere.
 func (e *edition) recording(ep *content.Episode) *Recording {
 	if src, ok := e.assets.Media(mediaPath(ep, ep.Audio.File.V)); ok {
-		return &Recording{src, ep.Audio.Type.V}
+		return &Recording{src, mediaType(ep, src)}
 	}
 	if ep.Audio.Address.V != "" {
-		return &Recording{ep.Audio.Address.V, ep.Audio.Type.V}
+		return &Recording{ep.Audio.Address.V, mediaType(ep, ep.Audio.Address.V)}
 	}
 	return nil
+}
+
+// mediaType is the type that the author gives, else that of the name; empty if
+// neither tells.
+func mediaType(ep *content.Episode, src string) string {
+	known := ""
+	if types := content.SoundFormatOf(src).MediaTypes(); len(types) > 0 {
+		known = types[0]
+	}
+	return cmp.Or(ep.Audio.Type.V, known)
 }
 
 func (e *edition) chapters(ep *content.Episode, audio *Recording) []ChapterMark {

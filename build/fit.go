@@ -39,3 +39,12 @@ func Fit(all []Passage, limit int, form func(Passage) string) (text string, left
 }
 
 const between = "\n\n"
+
+// inHTML joins passages of which none is left out.
+func inHTML(all []Passage) string {
+	parts := make([]string, len(all))
+	for i, p := range all {
+		parts[i] = p.HTML
+	}
+	return strings.Join(parts, between)
+}

@@ -55,7 +55,7 @@ func (e *edition) homePage() *HomePage {
 	}
 	p.InSeason = Shelf{ID: "season", Name: "To put up in " + p.Month, Jars: jars(atMost(e.made[e.day.Month], onShelf))}
 	if len(e.episodes) > 0 {
-		c := episodeCard(e.episodes[0])
+		c := e.episodeCard(e.episodes[0])
 		p.Episode = &c
 	}
 	if e.settings.Programme != nil {

@@ -3,6 +3,7 @@ package build
 import (
 	"cmp"
 	"encoding/xml"
+	"fmt"
 	"path"
 	"strings"
 	"time"
@@ -19,6 +20,7 @@ type programmeFeed struct {
 	ITunes  string    `xml:"xmlns:itunes,attr"`
 	Podcast string    `xml:"xmlns:podcast,attr"`
 	Atom    string    `xml:"xmlns:atom,attr"`
+	Content string    `xml:"xmlns:content,attr"`
 	Channel programme `xml:"channel"`
 }
 
@@ -37,6 +39,7 @@ type programme struct {
 	GUID        string        `xml:"podcast:guid,omitempty"`
 	Medium      string        `xml:"podcast:medium"`
 	Locked      string        `xml:"podcast:locked"` // whether other hosts may not take the feed over
+	Person      *personTag    `xml:"podcast:person"`
 	Items       []heardNode   `xml:"item"`
 }
 
@@ -60,13 +63,34 @@ type heardNode struct {
 	GUID        guidNode      `xml:"guid"`
 	Published   string        `xml:"pubDate"`
 	Description string        `xml:"description"`
+	Notes       *cdataNode    `xml:"content:encoded"`
 	Enclosure   enclosureNode `xml:"enclosure"`
 	Duration    int64         `xml:"itunes:duration,omitempty"`
 	Explicit    bool          `xml:"itunes:explicit"`
+	Sort        string        `xml:"itunes:episodeType"`
 	Number      int           `xml:"itunes:episode,omitempty"`
 	Series      int           `xml:"itunes:season,omitempty"`
+	OpenNumber  int           `xml:"podcast:episode,omitempty"`
+	OpenSeries  *seasonTag    `xml:"podcast:season"`
 	Transcript  *typedNode    `xml:"podcast:transcript"`
 	Chapters    *typedNode    `xml:"podcast:chapters"`
+}
+
+type cdataNode struct {
+	Text string `xml:",cdata"`
+}
+
+type seasonTag struct {
+	Name   string `xml:"name,attr"`
+	Number int    `xml:",chardata"`
+}
+
+// A personTag is the one who is heard in every episode, unless an episode names
+// its own: https://github.com/Podcastindex-org/podcast-namespace/blob/main/docs/tags/person.md
+type personTag struct {
+	Role string `xml:"role,attr"`
+	Href string `xml:"href,attr"`
+	Name string `xml:",chardata"`
 }
 
 type guidNode struct {
@@ -84,6 +108,7 @@ type typedNode struct {
 	URL      string `xml:"url,attr"`
 	Type     string `xml:"type,attr"`
 	Language string `xml:"language,attr,omitempty"`
+	Rel      string `xml:"rel,attr,omitempty"`
 }
 
 const programmeAddress = "/programme.xml"
@@ -105,7 +130,7 @@ func (e *edition) programme() []File {
 		Explicit:    p.Explicit.V,
 		Author:      e.settings.Author.Name.V,
 		Kind:        "episodic",
-		GUID:        p.FeedID.V,
+		GUID:        e.feedGUID(),
 		Medium:      "podcast",
 		Locked:      "no",
 	}
@@ -115,38 +140,54 @@ func (e *edition) programme() []File {
 	if p.Owner.Email.V != "" {
 		channel.Owner = &ownerNode{p.Owner.Name.V, p.Owner.Email.V}
 	}
+	if name := e.settings.Author.Name.V; name != "" {
+		channel.Person = &personTag{"host", e.absolute("/"), name}
+	}
 	for _, ep := range e.episodes {
-		if rec := e.recording(ep); rec != nil {
-			channel.Items = append(channel.Items, e.heardNode(ep, rec))
+		rec := e.recording(ep)
+		if rec == nil {
+			continue
 		}
+		n := e.heardNode(ep, rec)
+		if len(channel.Items) < inFull {
+			n.Notes = &cdataNode{inHTML(e.passages(ep))}
+		}
+		channel.Items = append(channel.Items, n)
 	}
 	return []File{{Path: programmeAddress[1:], Data: mustXML(programmeFeed{
 		Version: "2.0",
 		ITunes:  "http://www.itunes.com/dtds/podcast-1.0.dtd",
 		Podcast: "https://podcastindex.org/namespace/1.0",
 		Atom:    "http://www.w3.org/2005/Atom",
+		Content: "http://purl.org/rss/1.0/modules/content/",
 		Channel: channel,
 	})}}
 }
+
+// inFull is of how many episodes, the newest, the feed holds the show notes, so
+// that players which ask for it every hour are not sent a book.
+const inFull = 100
 
 func (e *edition) heardNode(ep *content.Episode, rec *Recording) heardNode {
 	n := heardNode{
 		Title:       ep.Name.V,
 		Link:        e.absolute(episodeAddress(ep)),
-		GUID:        guidNode{Text: ep.GUID.V},
+		GUID:        e.guidNode(ep),
 		Published:   ep.Published.V.Time().Format(time.RFC1123Z),
 		Description: ep.Summary.V,
-		Enclosure:   enclosureNode{e.outside(rec.Src), e.audioBytes(ep), mediaType(rec)},
+		Enclosure:   enclosureNode{e.outside(rec.Src), e.audioBytes(ep), cmp.Or(rec.Type, "audio/mpeg")},
 		Explicit:    e.settings.Programme.Explicit.V,
+		Sort:        "full",
 		Number:      ep.Number.V,
 		Series:      ep.Series.V,
+		OpenNumber:  ep.Number.V,
+		Duration:    int64(e.plays(ep).Round(time.Second) / time.Second),
 	}
-	if n.GUID.Text == "" {
-		n.GUID = guidNode{IsPermaLink: true, Text: n.Link}
+	if ep.Series.Set() {
+		n.OpenSeries = &seasonTag{fmt.Sprintf("Series %d", ep.Series.V), ep.Series.V}
 	}
-	n.Duration, _ = inSeconds(ep.Audio.Duration.V)
 	if src, ok := e.assets.Media(mediaPath(ep, ep.Transcript.V)); ok {
-		n.Transcript = &typedNode{e.absolute(src), transcriptTypes[strings.ToLower(path.Ext(ep.Transcript.V))], e.language()}
+		n.Transcript = &typedNode{e.absolute(src), transcriptTypes[strings.ToLower(path.Ext(ep.Transcript.V))], e.language(), "captions"}
 	}
 	if len(ep.Chapters) > 0 {
 		n.Chapters = &typedNode{URL: e.absolute(chaptersAddress(ep)), Type: "application/json+chapters"}
@@ -154,17 +195,13 @@ func (e *edition) heardNode(ep *content.Episode, rec *Recording) heardNode {
 	return n
 }
 
-// The media types of what stands at the end of an address.
-var (
-	audioTypes = map[string]string{
-		".mp3": "audio/mpeg", ".m4a": "audio/x-m4a", ".mp4": "video/mp4", ".m4v": "video/x-m4v",
-	}
-	transcriptTypes = map[string]string{".vtt": "text/vtt", ".srt": "application/x-subrip"}
-)
-
-func mediaType(rec *Recording) string {
-	return cmp.Or(rec.Type, audioTypes[strings.ToLower(path.Ext(rec.Src))], "audio/mpeg")
+func (e *edition) guidNode(ep *content.Episode) guidNode {
+	guid := e.guid(ep)
+	return guidNode{IsPermaLink: guid == e.absolute(episodeAddress(ep)), Text: guid}
 }
+
+// transcriptTypes are media types by the endings of names.
+var transcriptTypes = map[string]string{".vtt": "text/vtt", ".srt": "application/x-subrip"}
 
 // categories are the parts of the directories' categories that a programme on
 // food may stand in. Directories want the whole before the part.

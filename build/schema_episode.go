@@ -3,6 +3,7 @@ package build
 import (
 	"fmt"
 	"strconv"
+	"time"
 
 	"stillroom/content"
 )
@@ -97,9 +98,7 @@ func (e *edition) audioNode(ep *content.Episode) *audioNode {
 		return nil
 	}
 	n := &audioNode{Type: "AudioObject", URL: e.outside(rec.Src), Format: rec.Type}
-	if s, known := inSeconds(ep.Audio.Duration.V); known {
-		n.Duration = isoDuration(s)
-	}
+	n.Duration = isoDuration(int64(e.plays(ep).Round(time.Second) / time.Second))
 	if b := e.audioBytes(ep); b > 0 {
 		n.Size = strconv.FormatInt(b, 10) + " B"
 	}
@@ -120,8 +119,24 @@ func (e *edition) outside(address string) string {
 // audioBytes is the true size of a recording that is published with the site,
 // and else the one that the author gives.
 func (e *edition) audioBytes(ep *content.Episode) int64 {
-	if f, ok := e.site.Media[mediaPath(ep, ep.Audio.File.V)]; ok && ep.Audio.File.V != "" {
+	if f, ok := e.recorded(ep); ok {
 		return f.Size
 	}
 	return int64(ep.Audio.Bytes.V)
+}
+
+// plays is how long a recording that is published with the site plays, and else
+// what the author says; 0 if nobody knows.
+func (e *edition) plays(ep *content.Episode) time.Duration {
+	if f, ok := e.recorded(ep); ok && f.Sound.Duration > 0 {
+		return f.Sound.Duration
+	}
+	s, _ := inSeconds(ep.Audio.Duration.V)
+	return time.Duration(s) * time.Second
+}
+
+// recorded is the recording that lies beside an episode.
+func (e *edition) recorded(ep *content.Episode) (content.File, bool) {
+	f, ok := e.site.Media[mediaPath(ep, ep.Audio.File.V)]
+	return f, ok && ep.Audio.File.V != ""
 }

@@ -25,13 +25,12 @@ type Passage struct {
 // Passages are the show notes of an episode, in order, as of a day: what is
 // held back until later is named without a link. The page of the episode need
 // not be out. Without an address of the site there are no links to it.
-func Passages(site *content.Site, ep *content.Episode, day content.Date) ([]Passage, error) {
+func Passages(site *content.Site, ep *content.Episode, day content.Date) []Passage {
 	if day.Before(ep.Published.V) {
 		day = ep.Published.V // what comes out with it can be linked to
 	}
-	body, err := newEdition(site, day, nil).passages(ep)
 	summary := Passage{Name: "the summary", HTML: paragraph(html.EscapeString(ep.Summary.V)), Text: ep.Summary.V}
-	return append([]Passage{summary}, body...), err
+	return append([]Passage{summary}, newEdition(site, day, nil).passages(ep)...)
 }
 
 // How soon a passage is left out where there is no room for all.
@@ -44,11 +43,8 @@ const (
 )
 
 // passages are the show notes without the summary.
-func (e *edition) passages(ep *content.Episode) ([]Passage, error) {
-	all, err := e.notePassages(ep)
-	if err != nil {
-		return nil, err
-	}
+func (e *edition) passages(ep *content.Episode) []Passage {
+	all := e.notePassages(ep)
 	add := func(spare int, name, heading string, items []string) {
 		if len(items) > 0 {
 			all = append(all, passage(spare, name, titled(heading, items)))
@@ -63,10 +59,13 @@ func (e *edition) passages(ep *content.Episode) ([]Passage, error) {
 	}
 	add(spareLinks, "the links", "To read further", linkItems(ep))
 	if e.settings.Address.V != "" {
-		page := e.absolute(episodeAddress(ep))
-		all = append(all, passage(0, "the address", paragraph("Transcript and full show notes: "+anchor(page, page))))
+		page, holds := e.absolute(episodeAddress(ep)), "Show notes"
+		if ep.Transcript.Set() {
+			holds = "Transcript and show notes"
+		}
+		all = append(all, passage(0, "the address", paragraph(holds+": "+anchor(page, page))))
 	}
-	return all, nil
+	return all
 }
 
 func passage(spare int, name, markup string) Passage {
@@ -75,7 +74,7 @@ func passage(spare int, name, markup string) Passage {
 
 // notePassages are the sections of the body. A section stands or falls whole:
 // a figure may depend on the sentences around it.
-func (e *edition) notePassages(ep *content.Episode) ([]Passage, error) {
+func (e *edition) notePassages(ep *content.Episode) []Passage {
 	md := newMarkdown(e.isOut, func(string, string) *Picture { return nil })
 	if e.settings.Address.V == "" {
 		md.out = func(string) bool { return false }
@@ -96,11 +95,11 @@ func (e *edition) notePassages(ep *content.Episode) ([]Passage, error) {
 			name = fmt.Sprintf("the show notes under “%s”", ep.Body.Plain(n))
 		}
 		if err := md.render(&b, ep.Body.Source, n); err != nil {
-			return nil, err
+			panic(err) // a buffer takes all that is written
 		}
 	}
 	end()
-	return all, nil
+	return all
 }
 
 func (e *edition) recipeItems(ep *content.Episode) (items []string) {

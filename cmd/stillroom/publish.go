@@ -59,6 +59,9 @@ func (c *publishCommand) run(p *program) int {
 	writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
 	p.sayPublished(dir, files, written)
 	p.sayLeftOut(j.checked)
+	if err := c.remember(p, j.checked); err != nil {
+		return p.fail(fmt.Errorf("the site is published, but not by which guids: %w", err))
+	}
 	p.say("To look at it while you write: stillroom preview %s", c.Site)
 	return succeeded
 }

@@ -1,0 +1,35 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"stillroom/build"
+	"stillroom/content"
+	"stillroom/validate"
+)
+
+// remember writes down by which guids episodes were published, if that is not
+// known yet. The list is replaced in one step, so that it is never half there.
+func (c *publishCommand) remember(p *program, published validate.Checked) error {
+	guids := build.GUIDs(published)
+	name := filepath.Join(c.Site, filepath.FromSlash(content.GUIDsFile))
+	old, err := os.ReadFile(name)
+	isNew := errors.Is(err, fs.ErrNotExist)
+	switch {
+	case err != nil && !isNew:
+		return err
+	case len(guids) == 0 && isNew, bytes.Equal(old, guids.Text()):
+		return nil
+	}
+	if err := replaceFile(name, guids.Text()); err != nil {
+		return err
+	}
+	if isNew {
+		p.say("Wrote %s, by which players know the episodes for ever: keep it with the site.", name)
+	}
+	return nil
+}
