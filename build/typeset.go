@@ -63,15 +63,16 @@ func list(words []string) string {
 
 // A Day is a date as a page shows it; the zero Day shows none.
 type Day struct {
-	ISO  string // 2026-08-07
-	Text string // 7 August 2026
+	ISO   string // 2026-08-07
+	Text  string // 7 August 2026
+	Short string // 7 Aug, where the year is known
 }
 
 func day(d content.Date) Day {
 	if d.IsZero() {
 		return Day{}
 	}
-	return Day{ISO: d.String(), Text: d.Time().Format("2 January 2006")}
+	return Day{ISO: d.String(), Text: d.Time().Format("2 January 2006"), Short: d.Time().Format("2 Jan")}
 }
 
 // sortKey puts names in the order in which a reader looks for them: without
