@@ -63,7 +63,7 @@ func (e *edition) passages(ep *content.Episode) []Passage {
 		if ep.Transcript.Set() {
 			holds = "Transcript and show notes"
 		}
-		all = append(all, passage(0, "the address", paragraph(holds+": "+anchor(page, page))))
+		all = append(all, passage(0, "the address", paragraph(holds+": "+linkTo(page, page))))
 	}
 	return all
 }
@@ -129,7 +129,7 @@ func (e *edition) chapterPassage(ep *content.Episode) Passage {
 
 func linkItems(ep *content.Episode) (items []string) {
 	for _, l := range ep.Links {
-		items = append(items, anchor(l.Title.V, l.Address.V))
+		items = append(items, linkTo(l.Title.V, l.Address.V))
 	}
 	return items
 }
@@ -139,10 +139,10 @@ func (e *edition) pageLink(name, address string) string {
 	if e.settings.Address.V == "" {
 		return html.EscapeString(name)
 	}
-	return anchor(name, e.absolute(address))
+	return linkTo(name, e.absolute(address))
 }
 
-func anchor(name, address string) string {
+func linkTo(name, address string) string {
 	return `<a href="` + html.EscapeString(address) + `">` + html.EscapeString(name) + "</a>"
 }
 
