@@ -15,7 +15,8 @@ the juice is there for set or taste, either will do.`,
 	},
 	Practice: &Practice{
 		Phrases: `fresh|freshly|fresh_squeezed|hand_squeezed squeezed? lemon|lime juice; squeeze~ .. lemon~|lime~; juice of|from .. #|a|half|an|two|three|one .. lemon~|lime~; lemon|lime juice .. fresh|freshly|squeezed
-			juice~ .. #|a|two|three|the|one lemon~|limes; lemon|lime juice .. bottled_or_fresh|fresh_or_bottled; fresh_lemons .. better|best|fine`,
+			juice~ .. #|a|two|three|the|one lemon~|limes; lemon|lime juice .. bottled_or_fresh|fresh_or_bottled; fresh_lemons .. better|best|fine
+			freshly|just|newly pressed|extracted|juiced|wrung lemon|lime; just_squeezed|home_squeezed|hand_pressed lemon|lime juice`,
 		Where:   juiceForSafety,
 		Message: "fresh juice has no strength that can be counted on",
 		Advice:  "Write bottled lemon or lime juice.",

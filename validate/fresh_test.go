@@ -10,11 +10,14 @@ import (
 	"stillroom/content"
 )
 
-// Both files of fresh sentences were written in one go, in the voice of many
-// cooks and without a look at the phrases, and parted by lot before they were
-// measured. The phrases were then broadened by what fresh.tsv showed. What
-// heldout.tsv shows was not looked at, and its sentences are not printed: it
-// tells how the rules do on words that nobody tuned them for.
+// Fresh sentences are written in the voice of many cooks and without a look at
+// the phrases. Those of fresh.tsv and heldout.tsv were written in one go and
+// parted by lot before they were measured: 62 and 54 unsafe ones in a hundred
+// were refused. The phrases were then broadened by what fresh.tsv showed, and
+// second.tsv was written: 73 in a hundred were refused at first sight, and the
+// phrases were broadened once more. Which sentences of heldout.tsv are missed was
+// not looked at, and they are not printed: it tells how the rules do on words
+// that nobody tuned them for.
 var freshFiles = []struct {
 	name        string
 	leastRecall float64
@@ -22,6 +25,7 @@ var freshFiles = []struct {
 }{
 	{"fresh.tsv", 0.95, true},
 	{"heldout.tsv", 0.85, false},
+	{"second.tsv", 0.92, true},
 }
 
 // TestFresh counts how many unsafe sentences are found, by the rule that they

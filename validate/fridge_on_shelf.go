@@ -19,7 +19,8 @@ sugar is in them, and the words must not say so.`,
 			maybe store~|keep~|kept|stays|lasts|last|leave~|good|fine .. at|on|in .. room_temperature|counter|countertop|worktop|ambient
 			shelf stable; shelf_stable; pantry staple|ready|safe|jam|pickles; unrefrigerated; no_need to refrigerate|chill; no refrigeration|refrigerating needed|required|necessary; without refrigeration|refrigerating
 			does|do|will|need .. not|n't? need|require .. to_be? refrigerated|refrigeration|a_fridge; keeps|keep|lasts for years|months in|on|out
-			do|does|don't|doesn't|needn't|never|no .. need|needs|require|want|belong .. in? the|a|any? fridge|refrigerator|refrigeration|refrigerating|chilling`,
+			do|does|don't|doesn't|needn't|never|no .. need|needs|require|want|belong .. in? the|a|any? fridge|refrigerator|refrigeration|refrigerating|chilling
+			live~|lives|living|sit~|stand~|belong~|go|goes|move~|rest~ .. in|on .. @cupboard|cool_dark`,
 		Where:   keptColdOnly,
 		Message: "food that is kept cold is given cupboard words",
 		Advice:  "Say refrigerator or freezer, or give a way of keeping with a process.",

@@ -27,7 +27,7 @@ freeze them.`,
 
 // tomatoesInJars holds where tomatoes are canned.
 func tomatoesInJars(t *Text, s *sentence, h hit) bool {
-	if !t.canned() || s.anyOf("freezer fridge refrigerator") || s.anyIn("before", 0, s.len()) {
+	if !t.canned() || s.anyOf("freezer fridge refrigerator end") || s.anyIn("before", 0, s.len()) {
 		return false
 	}
 	return !h.maybe || s.has(famTomato) || t.ofProduce("tomato")

@@ -113,6 +113,9 @@ func (s *sentence) boils(k, end int) job {
 	if s.isAny(k-1, "a the rolling full hard") || s.isAny(k-2, "to at from") && s.isAny(k-1, "a the") || s.isAny(k, "boiling") && !s.is(k+1, famDetermine) {
 		return jobUnknown
 	}
+	if s.isAny(k+1, "them") && s.find(famCanner, 0, k) >= 0 && s.find(famJar, 0, k) >= 0 {
+		return jobProcess // "put the jars in the canner and boil them"
+	}
 	for i := k + 1; i < min(k+5, end); i++ {
 		if s.is(i, famJar) && !s.isAny(i, "pint quart") {
 			if s.forEmptyJars() || s.heading != nil && s.heading.says(famSterilise) {

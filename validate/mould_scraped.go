@@ -18,7 +18,8 @@ whole. The white film on a crock of kraut is another matter: skim that.`,
 			mould|mold .. just|simply .. scrape~|scoop~|remove~|skim~|lift~|cut~; eat .. around .. mould|mold; little|bit_of|spot_of|some mould|mold .. won't|never|doesn't|nothing|harmless|fine|no .. hurt|harm|worry|kill|problem|matter?
 			scrape~ it|them off .. eat|use|enjoy; maybe mould|mold .. scrape~ it|them off; mould|mold .. is|are normal|harmless|fine|okay|ok|nothing
 			mould|mold|fuzz ... scrape~|scoop~|cut~|lift~|spoon~|pick~|skim~|remove~ it|them|that off|away|out; fuzz|fuzzy|furry|fur .. on_top|on_the_top|surface ... scrape~|scoop~|cut~|lift~|spoon~|pick~|skim~
-			mould|mold|mouldy|moldy|fuzz|furry|fuzzy ... rest|remainder|underneath|below .. fine|good|safe|okay|ok; lift~|spoon~|scoop~|cut~|scrape~|pick~|take~ .. mouldy|moldy|furry|fuzzy bit~|part~|patch~|layer|top|spot~; fuzz|fur .. on_top|on_the_top|surface .. nothing|harmless|fine|ok|normal; bit|spot|patch|little .. of fuzz|fur`,
+			mould|mold|mouldy|moldy|fuzz|furry|fuzzy ... rest|remainder|underneath|below .. fine|good|safe|okay|ok; lift~|spoon~|scoop~|cut~|scrape~|pick~|take~ .. mouldy|moldy|furry|fuzzy bit~|part~|patch~|layer|top|spot~; fuzz|fur .. on_top|on_the_top|surface .. nothing|harmless|fine|ok|normal; bit|spot|patch|little .. of fuzz|fur
+			mould|mold ... taken|lifted|cut|scraped|spooned|picked off|away|out`,
 		Where:   notAVessel,
 		Message: "mould is scraped off and the rest eaten",
 		Advice:  "Say that a mouldy jar is thrown out whole.",

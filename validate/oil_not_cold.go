@@ -38,7 +38,7 @@ func infusedOil(t *Text, s *sentence, h hit) bool {
 	}
 	b := s.before()
 	switch {
-	case s.isAny(0, "serve"), s.anyIn("plain pure", h.from-2, h.from), s.forCold() && !s.anyOf("no not without"), s.anyOf("minutes minute cools cooled"):
+	case s.isAny(0, "serve"), s.anyOf("throw discard bin"), s.anyIn("plain pure", h.from-2, h.from), s.forCold() && !s.anyOf("no not without"), s.anyOf("minutes minute cools cooled"):
 		return false
 	case s.has(famOil) && s.has(famHerb):
 		return true

@@ -34,7 +34,7 @@ func checkReprocessLate(t *Text) []Finding {
 		}
 		for _, f := range s.figures() {
 			late := mention{low: f.high, high: f.high, unit: f.unit}.in(content.Hour)
-			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) && !s.isAny(f.to, "later after afterwards old") || s.stance(hit{from: f.from, to: f.to}) != told {
+			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) && !s.isAny(f.to, "later after afterwards old") || s.stance(hit{from: f.from, to: f.to}) != told && !s.deniesOnlySeal(f.from) {
 				continue
 			}
 			fs = append(fs, Finding{
@@ -46,6 +46,22 @@ func checkReprocessLate(t *Text) []Finding {
 		}
 	}
 	return fs
+}
+
+// deniesOnlySeal reports whether all that is denied before a place is that a jar
+// sealed: "jars that did not seal can ...".
+func (s *sentence) deniesOnlySeal(before int) bool {
+	denials := 0
+	for _, c := range s.cues {
+		if k := cue(c.owner); k != cueDeny && k != cueAway {
+			continue
+		}
+		if c.from >= before || !s.is(c.to, famSeal) {
+			return false
+		}
+		denials++
+	}
+	return denials > 0
 }
 
 // speaksOfReprocessing reports whether a sentence is about a second process.

@@ -119,6 +119,11 @@ func (s *sentence) jarOfDose(f mention, usual content.Jar) (content.Jar, bool) {
 		}
 		return jarNamed(size), true
 	}
+	for k := f.from - 1; k >= max(0, f.from-3); k-- { // "give each pint a teaspoon"
+		if size := s.jarAt(k); size != "" && s.isAny(k-1, "each every") {
+			return jarNamed(size), true
+		}
+	}
 	return content.Jar{}, false
 }
 

@@ -22,7 +22,8 @@ is that it was processed for the tested time and that its seal has held.`,
 			bad|spoiled jar|jars|food|can|batch|it .. will|would stink|smell|reek|look; botulism|spoiled|bad|contaminated|toxin .. smells|stinks|reeks|would smell|stink|look; sniff~|smell~ .. to|and .. see|check|tell|make_sure|decide .. safe|bad|good|off|fine|spoil~|ok|okay|edible
 			looks|smells fine|good|okay .. so|and? .. safe|eat|edible; as_long_as .. looks|smells .. fine|good|okay|right|clear
 			nothing|no|not|isn't|doesn't|don't .. smell~|smells|looks|odd|off|funny|bad ... dig_in|tuck_in|go_ahead|enjoy|good_to_go|safe|eat_it; clear|bright and|so .. dig_in|tuck_in|go_ahead|fine_to_eat|good_to_eat
-			know|tell|decide|judge .. by|from .. smell|look|nose|sniff; smells|looks|seems|smell|look all_right|alright|right|normal|ok|okay|fine|good|fresh .. it_is|eat|safe|use|then|dig|tuck|keep; give~ .. sniff|whiff; trust|follow|believe|use .. nose|eyes|senses; spoiled|bad|toxic jar~|food|jars ... give~ .. away|show~|stink~|reek~`,
+			know|tell|decide|judge .. by|from .. smell|look|nose|sniff; smells|looks|seems|smell|look all_right|alright|right|normal|ok|okay|fine|good|fresh .. it_is|eat|safe|use|then|dig|tuck|keep; give~ .. sniff|whiff; trust|follow|believe|use .. nose|eyes|senses; spoiled|bad|toxic jar~|food|jars ... give~ .. away|show~|stink~|reek~
+			tell|know|spot|recognise|recognize ... by|from .. stink|stench|smell|reek|odour|odor|whiff|nose`,
 		Where:   notFerment,
 		Message: "nobody can see or smell botulism",
 		Advice:  "Say instead what to throw out: bulging, leaking, spurting, mouldy, or not processed as tested.",

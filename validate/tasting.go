@@ -17,7 +17,8 @@ taste for salt or sourness while cooking is another matter.`,
 			taste test ... safe|spoil~|bad; take~|have|try~ .. taste|sip|bite|spoonful|nibble .. to|and .. see|check|tell|find_out|find|know|make_sure ... bad|safe|off|spoil~|gone|good|edible; tell .. by|from tasting|taste .. it|whether|if|when? .. bad|off|safe|spoil~|good; taste~ .. to|and .. see|check|tell|make_sure|decide ... safe|spoil~|bad|off|gone|edible|turned|still_good
 			if .. tastes|taste~ .. fine|good|okay|ok|alright|right|normal ... safe|eat|fine|keep|okay|ok|use; a|small|little|tiny taste will tell|show|settle; when_in_doubt|if_in_doubt|if_unsure|not_sure .. taste~|try~
 			when_in_doubt|if_in_doubt|in_doubt|if_unsure|not_sure|if_you_doubt ... taste~|try~|bite|sip|lick~|nibble~|tongue
-			tip|drop|dab|touch .. tongue; try~|have|take~ .. little|bit|taste|bite|nibble|sip|spoonful .. tongue|and_see|to_see|to_be_sure|to_make_sure .. if|whether|good|safe|off|bad; still good ... try~|taste~|sample~`,
+			tip|drop|dab|touch .. tongue; try~|have|take~ .. little|bit|taste|bite|nibble|sip|spoonful .. tongue|and_see|to_see|to_be_sure|to_make_sure .. if|whether|good|safe|off|bad; still good ... try~|taste~|sample~
+			taste~|try~|sample~ ... not_sure|unsure|not_certain|uncertain|in_doubt|doubtful|lacking`,
 		Message: "a doubtful jar is never tasted",
 		Advice:  "Say: when in doubt, throw it out, untasted.",
 	},

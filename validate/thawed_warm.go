@@ -12,7 +12,8 @@ is the garlic in oil over again. Thaw it in the refrigerator, with the bag
 opened.`,
 	Source: Source{Title: "NCHFP, vacuum packaging (memory)"},
 	Practice: &Practice{
-		Phrases: `thaw~|defrost~ ... on|at|in .. counter|countertop|room_temperature|worktop|sink|sun|overnight; leave~ .. on|at .. counter|countertop|room_temperature .. to|until thaw~|thawed|defrost~`,
+		Phrases: `thaw~|defrost~ ... on|at|in .. counter|countertop|room_temperature|worktop|sink|sun|overnight; leave~ .. on|at .. counter|countertop|room_temperature .. to|until thaw~|thawed|defrost~
+			leave~|set~|put~ .. on|at|in .. counter|countertop|worktop|bench|table|sink|room_temperature .. to|until thaw~|thawed|defrost~`,
 		Where:   vacuumPacked,
 		Message: "vacuum-packed food is thawed in the warm",
 		Advice:  "Say: in the refrigerator, the bag opened first.",

@@ -21,7 +21,8 @@ last. To drain empty jars upside down is another matter.`,
 			turn~|flip~|tip~|stand~|store~ upside down; invert~ for # ; @jar|@it go|goes|went upside down
 			maybe inversion|inverting method|trick|technique|canning|seal|step; maybe upside down method|trick|canning|seal|jars; flip~ the|your|each|all? @jar
 			@jar .. @be .. inverted|flipped|upended; turn~ the|your|each|all? .. @jar .. lid side|lids|lid down
-			turn~|flip~|tip~|stand~|set~|put~|place~|store~|leave~|keep~|rest~|cool~|sit~ .. @jar|@it .. bottoms_up|bottom_up|lid_side_down|lids_down|head_first|wrong_way_up; turn~|flip~|tip~|stand~|set~|rest~|leave~|put~|sit~ .. @jar|@it .. on|onto their|its caps|cap|tops|top|lids|lid|heads|head; @jar ... lid_side_down|lids_down|bottoms_up`,
+			turn~|flip~|tip~|stand~|set~|put~|place~|store~|leave~|keep~|rest~|cool~|sit~ .. @jar|@it .. bottoms_up|bottom_up|lid_side_down|lids_down|head_first|wrong_way_up; turn~|flip~|tip~|stand~|set~|rest~|leave~|put~|sit~ .. @jar|@it .. on|onto their|its caps|cap|tops|top|lids|lid|heads|head; @jar ... lid_side_down|lids_down|bottoms_up
+			lid|lids to|towards|facing|against|on the table|counter|board|bench|floor; over @it|they go|goes; turn~|flip~|set~|stand~|put~ .. @jar|@it face_down`,
 		Where:   jarsStandFull,
 		Message: "jars turned upside down: that may close the lid, but does not heat the food",
 		Advice:  "Leave them upright, and let the process seal them.",

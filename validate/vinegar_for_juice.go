@@ -16,7 +16,8 @@ dose of vinegar of its own.`,
 		Phrases: `no|out_of|without lemon|lime juice? ... use~|substitute~|add~ .. vinegar; use~|substitute~|add~|try~|choose .. vinegar ... for|instead_of|in_place_of|rather_than|in_lieu_of .. lemon|lime
 			replace~|swap~|switch~|exchange~|substitute~ .. lemon|lime juice? .. with|by .. vinegar; swap~|switch~|exchange~ .. lemon|lime juice? .. for .. vinegar; vinegar .. can|may|will|does|could|works .. do|serve|instead|stand .. instead|in_place|for .. lemon|lime|juice; vinegar .. can|may|will|works|work|does|could .. replace|stand_in|substitute|instead|take_the_place|place .. of|for|lemon|lime|juice
 			lemon|lime juice? .. can|may|could be? replaced|swapped|substituted|exchanged .. with|by|for .. vinegar; vinegar .. is|makes .. fine|good|easy|same substitute|replacement .. for .. lemon|lime|juice
-			maybe use~|take~|add~|put~ .. same|equal amount|quantity|measure .. of? vinegar; swap~|trade~|change~ .. lemon|lime juice .. for ... vinegar`,
+			maybe use~|take~|add~|put~ .. same|equal amount|quantity|measure .. of? vinegar; swap~|trade~|change~ .. lemon|lime juice .. for ... vinegar
+			vinegar stands|stand|fills|fill|steps|serves|substitutes|works|does .. for|as .. lemon|lime`,
 		Where:   noVinegarDose,
 		Message: "vinegar is weaker than bottled lemon or lime juice",
 		Advice:  "Keep the bottled juice.",
