@@ -8,6 +8,10 @@ func ReadEpisode(name string, data []byte) (*Episode, []Fault) {
 	d := decode(name, data, EpisodeKeys, func(d *decoder, v value) { d.episode(v, e) })
 	e.Slug = d.slug()
 	e.Body = d.body()
+	e.Marks = d.marks()
+	if e.Status.V == Draft {
+		d.letWait()
+	}
 	return e, d.sorted()
 }
 

@@ -17,6 +17,10 @@ func ReadRecipe(name string, data []byte) (*Recipe, []Fault) {
 	d := decode(name, data, RecipeKeys, func(d *decoder, v value) { d.recipe(v, r) })
 	r.Slug = d.slug()
 	r.Body = d.body()
+	r.Marks = d.marks()
+	if r.Status.V == Draft {
+		d.letWait()
+	}
 	return r, d.sorted()
 }
 
@@ -79,6 +83,13 @@ func (d *decoder) recipe(v value, r *Recipe) {
 func (d *decoder) published(v value, places map[string]Pos, s Field[Status]) {
 	if places["published"].IsZero() && s.V != Draft {
 		d.miss(&Key{Name: "published", Doc: "the day on which readers may see it, such as 2026-07-31; or write status: draft"}, v)
+	}
+}
+
+// letWait says of what is missing that it may come later.
+func (s *source) letWait() {
+	for i := range s.faults {
+		s.faults[i].Later = s.faults[i].Kind == MissingKey
 	}
 }
 

@@ -17,6 +17,7 @@ type Episode struct {
 	Links      []Link
 	Next       Field[string]
 	GUID       Field[string]
+	Marks      []Field[string] // what is still to be checked, from comments that begin with "check:"
 	Keys       map[string]Pos
 	Body       Body
 }

@@ -8,6 +8,7 @@ type Fault struct {
 	Advice  string // what to do; may be empty
 	Also    Pos    // a second place that the message speaks of; zero if none
 	AlsoSay string // what stands at the second place: "first given here"
+	Later   bool   // it may wait: a draft lacks what will be written yet
 }
 
 // A FaultKind names a family of faults; validate has a rule of the same ID for

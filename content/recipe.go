@@ -29,7 +29,8 @@ type Recipe struct {
 	Checked     Checked
 	Batches     []Batch
 	Accept      []Acceptance
-	Keys        map[string]Pos // where each top-level key stands
+	Marks       []Field[string] // what is still to be checked, from comments that begin with "check:"
+	Keys        map[string]Pos  // where each top-level key stands
 	Body        Body
 }
 
