@@ -75,9 +75,23 @@ func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
 		fs = append(fs, rule.stamp(eachWay(rule, r, matches))...)
 	}
 	fs = append(fs, checkText(textOfRecipe(r, matches), rules)...)
+	if r.Status.V == content.Draft && len(r.Keeping) == 0 {
+		letWait(fs)
+	}
 	refused := checkAccept(r, fs)
 	takeAsRead(fs, r.Accept)
 	return append(fs, refused...)
+}
+
+// letWait makes warnings of errors. A draft that does not say yet how its food
+// is kept cannot be published, and what it says of jars and minutes has nothing
+// to be held against: it stops nobody from publishing the rest.
+func letWait(fs []Finding) {
+	for i := range fs {
+		if fs[i].Severity == Error {
+			fs[i].Severity = Warning
+		}
+	}
 }
 
 // eachWay runs a rule on every way of keeping. What it says of one line for
@@ -179,6 +193,9 @@ func count(s *content.Site, fs []Finding) Counts {
 func faultFinding(f content.Fault) Finding {
 	rule := FindRule(string(f.Kind))
 	out := Finding{Pos: f.Pos, Message: f.Message, Advice: f.Advice}
+	if f.Later {
+		out.Severity = Warning
+	}
 	if f.AlsoSay != "" {
 		out.Notes = []Note{{Pos: f.Also, Message: f.AlsoSay}}
 	}

@@ -187,6 +187,7 @@ var Rules = []*Rule{
 	unknownKey,
 	unknownRecipe,
 	unsealedRescue,
+	unsettled,
 	untilSealed,
 	upsideDown,
 	ventShort,

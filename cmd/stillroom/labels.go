@@ -144,8 +144,11 @@ func (c *labelsCommand) order(r *content.Recipe, s *content.Settings) (labels.Pr
 
 // way is how the jars are kept.
 func (c *labelsCommand) way(r *content.Recipe) (*content.Keeping, error) {
+	if len(r.Keeping) == 0 {
+		return nil, fmt.Errorf("%s does not say yet how it is kept", r.File)
+	}
 	if c.Way == "" {
-		return &r.Keeping[0], nil // a recipe without errors has one
+		return &r.Keeping[0], nil
 	}
 	var known []string
 	for i := range r.Keeping {
