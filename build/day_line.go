@@ -144,15 +144,12 @@ func (p *dayPlan) processing(r *content.Recipe, home content.Altitude) stretch {
 	if len(r.Keeping) == 0 || !r.Keeping[0].Way.V.Canned() || len(r.Keeping[0].Processing) == 0 {
 		return stretch{}
 	}
-	row, name := r.Keeping[0].Processing[0], "Processing"
-	if len(r.Keeping[0].Processing) > 1 {
-		name += ", " + strings.ToLower(jarName(row.Jar.V))
-	}
+	row := r.Keeping[0].Processing[0]
 	p.way, p.jar = keepingIDs(r)[0], row.Jar.V.String()
 	if row.Time.Set() {
 		p.least = minutesOf(row.Time.V)
 		p.most = p.least
-		return stretch{"can", name, clockText(p.least) + " at pressure", p.least}
+		return stretch{"can", "Processing", clockText(p.least) + " at pressure", p.least}
 	}
 	if len(row.Altitude) == 0 {
 		return stretch{}
@@ -170,7 +167,7 @@ func (p *dayPlan) processing(r *content.Recipe, home content.Altitude) stretch {
 		}
 	}
 	m := minutesOf(at.Value.V)
-	return stretch{"can", name, clockText(m) + " at " + typeset(where), m}
+	return stretch{"can", "Processing", clockText(m) + " at " + typeset(where), m}
 }
 
 // within reports whether an altitude, in feet, lies in a band.

@@ -84,7 +84,7 @@ func jarSection(k *content.Keeping, id string) *JarSection {
 		Surface:   p.surface(largest.vesselShape, depth),
 		Size:      capital(largest.name),
 		Holds:     largest.holds,
-		Headspace: headspaceFact(k.Headspace.V).Figure,
+		Headspace: inBothUnits(k.Headspace.V),
 		Notes:     sectionNotes(p.y(0), p.y(depth)),
 	}
 	s.Lid, s.Band = p.lid(largest)
@@ -221,6 +221,16 @@ func (p sectionPen) lid(s sizedShape) (lid, band string) {
 func sectionNotes(rim, level float64) SectionNotes {
 	figure := max((rim+level)/2+7, rim+16)
 	return SectionNotes{px(figure), px(figure + 17), px(figure + 33), px(figure + 48)}
+}
+
+// inBothUnits gives a headspace as it is written and in the other unit: inches
+// in millimetres, and millimetres in hundredths of an inch.
+func inBothUnits(h content.Length) Figure {
+	f := headspaceFact(h).Figure
+	if in := h.Inches(); f.Also == "" && in != nil {
+		f.Also = decimal(in.FloatString(2)) + "\u00a0in"
+	}
+	return f
 }
 
 func (s *JarSection) tell(k *content.Keeping) {
