@@ -42,7 +42,7 @@ const (
 
 // shapeOf gives a jar's shape: its height is that of its size, and its width
 // what it takes to hold as much as the jar does. A size given by volume has the
-// proportions of the nearest named one.
+// proportions of the nearest named one, and a mouth no wider.
 func shapeOf(j content.Jar) vesselShape {
 	ml, _ := j.Millilitres().Float64()
 	s := vesselShape{wall: glassWall}
@@ -55,7 +55,8 @@ func shapeOf(j content.Jar) vesselShape {
 		holds, _ := named.Millilitres().Float64()
 		if off := math.Abs(math.Log(ml / holds)); off < nearest {
 			nearest = off
-			s.mouth, s.depth = size.mouth, size.height*math.Cbrt(ml/holds)-glassWall
+			larger := math.Cbrt(ml / holds)
+			s.mouth, s.depth = size.mouth*min(larger, 1), (size.height-glassWall)*larger
 		}
 	}
 	s.neck = min(0.75, s.depth/4)

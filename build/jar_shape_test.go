@@ -10,7 +10,7 @@ import (
 // A drawing may not promise less room than the jar has. Jars hold a little more
 // to the brim than their size says, and straight ones most.
 func TestShapesHoldWhatJarsHold(t *testing.T) {
-	for _, name := range []string{"quarter-pint", "half-pint", "12-ounce", "pint", "pint-and-a-half", "quart", "half-gallon", "250 ml", "500 ml", "1 l", "1.5 l"} {
+	for _, name := range []string{"quarter-pint", "half-pint", "12-ounce", "pint", "pint-and-a-half", "quart", "half-gallon", "250 ml", "500 ml", "1 l", "1.5 l", "1 ml", "40 l"} {
 		j, err := content.ParseJar(name)
 		if err != nil {
 			t.Fatal(err)

@@ -70,7 +70,6 @@ const (
 // altitudeChart is what has to be drawn, before it is.
 type altitudeChart struct {
 	what  string // Minutes at a full rolling boil
-	unit  string // min
 	lines []altitudeLine
 }
 
@@ -103,13 +102,13 @@ func stepCharts(k *content.Keeping, id string, home content.Altitude) []StepChar
 func altitudeCharts(k *content.Keeping) []altitudeChart {
 	switch k.Way.V {
 	case content.BoilingWater:
-		return paired("Minutes at a full rolling boil", "min", linesOf(k.Processing, minuteBands, minuteValue))
+		return paired("Minutes at a full rolling boil", linesOf(k.Processing, minuteBands, minuteValue))
 	case content.AtmosphericSteam:
-		return paired("Minutes in full, steady steam", "min", linesOf(k.Processing, minuteBands, minuteValue))
+		return paired("Minutes in full, steady steam", linesOf(k.Processing, minuteBands, minuteValue))
 	case content.PressureCanner:
 		return append(
-			paired("Pressure on a dial gauge", "psi", linesOf(k.Processing, dialBands, pressureValue)),
-			paired("Pressure on a weighted gauge", "psi", linesOf(k.Processing, weightedBands, pressureValue))...)
+			paired("Pressure on a dial gauge", linesOf(k.Processing, dialBands, pressureValue)),
+			paired("Pressure on a weighted gauge", linesOf(k.Processing, weightedBands, pressureValue))...)
 	}
 	return nil
 }
@@ -196,11 +195,11 @@ func (l altitudeLine) most() float64 {
 
 // paired puts two lines into one chart where the figures of both have room: the
 // lower one high enough for them to stand below it.
-func paired(what, unit string, lines []altitudeLine) []altitudeChart {
+func paired(what string, lines []altitudeLine) []altitudeChart {
 	slices.SortStableFunc(lines, func(a, b altitudeLine) int { return int(1000 * (b.most() - a.most())) })
 	var charts []altitudeChart
 	for i := 0; i < len(lines); i++ {
-		c := altitudeChart{what, unit, lines[i : i+1]}
+		c := altitudeChart{what, lines[i : i+1]}
 		if i+1 < len(lines) && lines[i].over(lines[i+1]) && lines[i+1].bands[0].value >= lines[i].most()/4 {
 			c.lines = lines[i : i+2]
 			i++

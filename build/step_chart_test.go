@@ -69,12 +69,12 @@ Minutes in full, steady steam, against altitude in feet.
         time: 20 min
         dial: {"0-2,000 ft": 11 psi, "2,001-8,000 ft": 14 psi}
         weighted: {"0-1,000 ft": 10 psi, "above 1,000 ft": 15 psi}`, `
-Pressure on a dial gauge, against altitude in feet. Nothing is published above 8,000 ft.
+Pressure on a dial gauge, in psi, against altitude in feet. Nothing is published above 8,000 ft.
 | Pint
 4 +18.4 to 2000: 11
 22.4 +55.2 to 8000: 14
 4 0; 22.4 2,000; 77.6 8,000 ft; 
-Pressure on a weighted gauge, against altitude in feet. 
+Pressure on a weighted gauge, in psi, against altitude in feet. 
 | Pint
 4 +9.2 to 1000: 10
 13.2 +86.8 to : 15
@@ -194,6 +194,22 @@ func drawnAt(charts []StepChart, jar string, feet *big.Rat, steps int, figure st
 		}
 	}
 	return false
+}
+
+// A preview draws recipes that the rules refuse too.
+func TestBrokenBandsAreDrawn(t *testing.T) {
+	for _, bands := range []string{
+		`{"0-1,000 ft": 0 min}`,
+		`{"above 1,000 ft": 10 min, "0-1,000 ft": 5 min}`,
+		`{"2,000-3,000 ft": 5 min, "1,001-1,500 ft": 10 min}`,
+		`{"above 29,000 ft": 10 min}`,
+	} {
+		k := keepingOf(t, "  - {way: boiling-water, processing: [{jar: pint, altitude: "+bands+"}], keeps: 1 year}")
+		text := steps(stepCharts(&k[0], "keeping", content.Altitude{}))
+		if strings.Contains(text, "NaN") || strings.Contains(text, "Inf") || strings.Contains(text, "+-") || text == "" {
+			t.Errorf("%s: drawn as\n%s", bands, text)
+		}
+	}
 }
 
 func TestHomeIsMarked(t *testing.T) {

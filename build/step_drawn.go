@@ -10,7 +10,7 @@ import (
 
 // draw works out where everything stands in a chart that ends at an altitude.
 func (c altitudeChart) draw(id string, top float64, home content.Altitude) StepChart {
-	s := StepChart{ID: id, Name: c.what + ", against altitude", Top: px(top), Told: c.told(), Caption: c.what + ", against altitude in " + c.altitudeUnit() + "."}
+	s := StepChart{ID: id, Name: c.what + ", against altitude", Top: px(top), Told: c.told(), Caption: c.caption()}
 	high := c.lines[0].most()
 	for i, l := range c.lines {
 		s.Lines = append(s.Lines, l.draw(top, high, i > 0))
@@ -28,12 +28,17 @@ func (c altitudeChart) draw(id string, top float64, home content.Altitude) StepC
 	return s
 }
 
-// altitudeUnit names the unit of the bands.
-func (c altitudeChart) altitudeUnit() string {
-	if c.lines[0].bands[0].unit == content.Metre {
-		return "metres"
+// caption says what goes up, and what goes across.
+func (c altitudeChart) caption() string {
+	first := c.lines[0].bands[0]
+	up, across := "", "feet"
+	if u := first.figure.Unit; u != "min" {
+		up = ", in " + u
 	}
-	return "feet"
+	if first.unit == content.Metre {
+		across = "metres"
+	}
+	return c.what + up + ", against altitude in " + across + "."
 }
 
 // across gives the place of an altitude, in parts of a hundred.
@@ -57,21 +62,21 @@ func (l altitudeLine) draw(top, high float64, under bool) StepLine {
 	line := StepLine{Name: l.name, Under: under}
 	var path strings.Builder
 	for i, b := range l.bands {
-		left, right := chartSea, 100.0
-		if i > 0 {
-			left = across(l.bands[i-1].to, top)
+		left, right := across(b.from, top), 100.0
+		if i > 0 && l.bands[i-1].to != nil {
+			left = across(l.bands[i-1].to, top) // 1,001 ft begins where 1,000 ft ends
 		}
 		step := StairStep{Figure: b.figure.Number}
 		if b.to != nil {
 			right = across(b.to, top)
 			step.To = decimal(b.to.FloatString(4))
 		}
-		y := chartGround - (chartGround-chartSky)*b.value/high
+		y := chartGround - (chartGround-chartSky)*b.value/max(high, 1)
 		word := y - 7
 		if under {
 			word = y + 18
 		}
-		step.Box = Box{X: px(left), Y: px(y), Width: px(right - left), Height: px(chartGround - y)}
+		step.Box = Box{X: px(left), Y: px(y), Width: px(max(right-left, 0)), Height: px(chartGround - y)}
 		step.Middle, step.Word = px(left/2+min(right, chartEnd)/2), px(word)
 		line.Steps = append(line.Steps, step)
 		command := "V"
@@ -140,7 +145,11 @@ func (c altitudeChart) told() string {
 
 // reach says up to where a band goes, or that it has no end.
 func (b altitudeBand) reach() string {
-	if b.to == nil {
+	switch {
+	case b.to != nil:
+	case b.from.Sign() == 0:
+		return "at every altitude"
+	default:
 		return "above that"
 	}
 	return "up to " + b.edge + "\u00a0" + string(b.unit)
