@@ -95,7 +95,7 @@ func TestNothingOfASectionHidesAnother(t *testing.T) {
 						t.Errorf("%s: the label from %v hides the name at %v", what, top, base)
 					}
 				}
-				if low := number(t, s.Height); number(t, s.Notes.Fill) > low || top+labelHigh > low {
+				if low := number(t, s.Height); number(t, s.Notes.Meaning) > low || top+labelHigh > low {
 					t.Errorf("%s: words below the picture", what)
 				}
 			}
