@@ -37,8 +37,7 @@ func tooSmall(t *Text, s *sentence, h hit) bool {
 		if h.from > 0 {
 			n = s.at(h.from - 1).number
 		}
-		const least = 10 // quarts of water in a pot that holds 4 quart jars, from memory
-		return n.set() && n.num < least*n.den
+		return n.set() && n.num < t.leastCanner()*n.den
 	}
 	if s.isAny(h.to-1, "cooker cookers") && s.isAny(h.to-2, "pressure") && h.to-h.from == 2 {
 		return s.place == placeGear && t.hasWay(content.PressureCanner) && !s.anyOf("electric cook cooking soak canner")
@@ -49,6 +48,17 @@ func tooSmall(t *Text, s *sentence, h hit) bool {
 		}
 	}
 	return false
+}
+
+// leastCanner is how many quarts of water the canner of the recipe must hold.
+func (t *Text) leastCanner() int64 {
+	for _, m := range t.Matches {
+		if m.Keeping.Process.V == "smoked-fish" {
+			return int64(LimitInt("smoked-fish-canner"))
+		}
+	}
+	const fourJars = 10 // quarts of water in a pot that holds 4 quart jars, from memory
+	return fourJars
 }
 
 // tooFewJars reports whether a canner is said to hold fewer than 4 quarts, or 7
