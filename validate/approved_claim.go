@@ -3,7 +3,7 @@ package validate
 // approvedClaim reports a recipe called approved, or certain to be safe.
 var approvedClaim = &Rule{
 	ID:       "approved-claim",
-	Severity: Warning,
+	Severity: Error,
 	Summary:  "a recipe called approved, or certain to be safe",
 	Doc: `No office approves home recipes, and nobody can promise that a jar made
 elsewhere is safe. Say which publication the process is from, and what was

@@ -6,7 +6,7 @@ import "stillroom/content"
 // checked.
 var checkedMissing = &Rule{
 	ID:       "checked-missing",
-	Severity: Advice,
+	Severity: Warning,
 	Summary:  "a canned recipe that does not say when it was last checked, and against what",
 	Doc: `Readers look for the day on which a canning recipe was last compared with the
 published process, and so will you, when the guidance changes. "stillroom fill FILE"

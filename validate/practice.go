@@ -44,7 +44,7 @@ func (p *Practice) finding(t *Text, s *sentence, h hit) Finding {
 	if p.Grade != nil {
 		f.Severity = p.Grade(t, s)
 	}
-	if s.place == placePicture {
+	if s.place == placePicture && p.Grade == nil {
 		f.Severity = Warning // pictures are copied too, but show no order
 	}
 	return f

@@ -16,6 +16,14 @@ the jars half full with solids, then top up with the liquid".`,
 		Address: "https://clemson.edu/extension/food/canning/canning-tips/05canning-soups.html",
 	},
 	CheckKeeping: func(r *content.Recipe, m *Match) []Finding {
+		if m.isSoup() && stepsSay(r, "three-quarters full", "three quarters full", "two-thirds full", "two thirds full", "3/4 full", "¾ full", "2/3 full", "⅔ full") {
+			return []Finding{{
+				Pos:      m.Keeping.Process.Pos,
+				Severity: Error,
+				Message:  "a step fills the jars more than half full",
+				Advice:   "Say: fill the jars half full with solids, then top up with the liquid.",
+			}}
+		}
 		if !m.isSoup() || stepsSay(r, "half full", "half-full", "halfway", "half way", "half with", "half solids", "half of each jar", "half the jar") {
 			return nil
 		}

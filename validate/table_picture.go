@@ -12,6 +12,7 @@ one. The times go in the front matter; the page sets the table.`,
 		Phrases: `table|chart|list|grid|infographic .. of|with|showing|for|listing .. altitude|times|minutes|pressures|processing|process|canning|pressure; altitude|processing|pressure|canning|time|times|process table|chart|infographic
 			maybe see|find|check|consult|look|in .. picture|photo|photograph|image|graphic|infographic|screenshot|scan ... times|minutes|altitude~|pressures|processing; maybe times|minutes|pressures ... are|is .. in|on .. picture|photo|photograph|image|graphic|infographic|screenshot|scan`,
 		Where:   inAPicture,
+		Grade:   func(*Text, *sentence) Severity { return Error }, // in a picture too
 		Message: "a table is shown as a picture",
 		Advice:  "Put the figures in the front matter, where they are checked.",
 	},
