@@ -1,0 +1,124 @@
+package intake
+
+import (
+	"strings"
+
+	"golang.org/x/net/html"
+)
+
+// readMicrodata reads the things that the attributes of a page describe, after
+// the HTML standard, 5 Microdata.
+func readMicrodata(root *html.Node) []*thing {
+	m := microdata{ids: make(map[string]*html.Node)}
+	for n := range root.Descendants() {
+		if id := attr(n, "id"); id != "" && m.ids[id] == nil {
+			m.ids[id] = n
+		}
+	}
+	var things []*thing
+	for n := range root.Descendants() {
+		if hasAttr(n, "itemscope") && !hasAttr(n, "itemprop") {
+			things = append(things, m.thing(n, nil))
+		}
+	}
+	return things
+}
+
+type microdata struct {
+	ids map[string]*html.Node
+}
+
+// thing reads an element with itemscope; above are the elements that it lies
+// in, none of which can be its own part.
+func (m microdata) thing(n *html.Node, above []*html.Node) *thing {
+	t := &thing{id: attr(n, "itemid")}
+	for _, name := range strings.Fields(attr(n, "itemtype")) {
+		t.types = append(t.types, shortType(name))
+	}
+	above = append(above, n)
+	if len(above) > maxDepth {
+		return t
+	}
+	m.below(t, n, above)
+	for _, id := range strings.Fields(attr(n, "itemref")) {
+		if other := m.ids[id]; other != nil {
+			m.prop(t, other, above)
+		}
+	}
+	return t
+}
+
+func (m microdata) below(t *thing, n *html.Node, above []*html.Node) {
+	for c := range n.ChildNodes() {
+		m.prop(t, c, above)
+	}
+}
+
+// prop reads the property that an element gives, and those below it that are
+// the thing's as well.
+func (m microdata) prop(t *thing, n *html.Node, above []*html.Node) {
+	for _, a := range above {
+		if a == n {
+			return
+		}
+	}
+	names := strings.Fields(attr(n, "itemprop"))
+	scope := hasAttr(n, "itemscope")
+	if len(names) > 0 {
+		v := value{}
+		if scope {
+			v.thing = m.thing(n, above)
+		} else {
+			v.text = propText(n)
+		}
+		for _, name := range names {
+			t.add(shortType(name), v)
+		}
+	}
+	if !scope {
+		m.below(t, n, above)
+	}
+}
+
+// valueIn says which attribute holds the value of an element.
+var valueIn = map[string]string{
+	"meta": "content", "audio": "src", "embed": "src", "iframe": "src", "img": "src", "source": "src", "track": "src",
+	"video": "src", "a": "href", "area": "href", "link": "href", "object": "data", "data": "value", "meter": "value",
+	"time": "datetime",
+}
+
+// propText gives the value of an element. A text keeps its elements, since a
+// list of steps is told by them.
+func propText(n *html.Node) string {
+	if name := valueIn[n.Data]; name != "" && hasAttr(n, name) {
+		return attr(n, name)
+	}
+	if hasAttr(n, "content") { // common on other elements too
+		return attr(n, "content")
+	}
+	var b strings.Builder
+	for c := range n.ChildNodes() {
+		if err := html.Render(&b, c); err != nil {
+			return ""
+		}
+	}
+	return b.String()
+}
+
+func attr(n *html.Node, name string) string {
+	for _, a := range n.Attr {
+		if a.Key == name {
+			return a.Val
+		}
+	}
+	return ""
+}
+
+func hasAttr(n *html.Node, name string) bool {
+	for _, a := range n.Attr {
+		if a.Key == name {
+			return true
+		}
+	}
+	return false
+}

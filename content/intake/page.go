@@ -1,0 +1,188 @@
+package intake
+
+import (
+	"bytes"
+	"errors"
+	"fmt"
+	"io/fs"
+	"net/url"
+	"regexp"
+	"strings"
+	"unicode/utf8"
+
+	"golang.org/x/net/html"
+	"golang.org/x/net/html/charset"
+	"golang.org/x/text/encoding"
+	"golang.org/x/text/encoding/unicode"
+
+	"stillroom/content"
+)
+
+// MaxPage is the largest page or feed that is read, in bytes: pages that hold
+// their pictures are seldom over ten million.
+const MaxPage = 64 << 20
+
+// A Page is a web page that was saved.
+type Page struct {
+	Name   string // as the user calls it; what its data is found at
+	Data   []byte
+	Beside fs.FS // the folder that it lies in, for its pictures; nil if there is none
+
+	// Produce finds the produce that some words speak of, in the plural; nil
+	// if nobody knows.
+	Produce func(words string) (plural string, ok bool)
+}
+
+// ReadPage gives the recipes that a page carries in the words of schema.org, as
+// JSON-LD or else as microdata, and what it could not take over. An error means
+// that the page could not be read at all.
+func ReadPage(p Page) ([]Arrival, []Trouble, error) {
+	if len(p.Data) > MaxPage {
+		return nil, nil, fmt.Errorf("%s holds %d MB, and no more than %d are read", p.Name, len(p.Data)>>20, MaxPage>>20)
+	}
+	r := &reader{Page: p}
+	if err := r.parse(); err != nil {
+		return nil, nil, err
+	}
+	from := "the JSON-LD of"
+	found := recipesIn(r.scripts())
+	if len(found) == 0 {
+		from = "the microdata of"
+		found = recipesIn(readMicrodata(r.root))
+	}
+	r.rest()
+	var all []Arrival
+	for _, t := range distinct(found) {
+		a := r.recipe(t)
+		a.From = from
+		all = append(all, a)
+	}
+	if len(all) == 0 {
+		r.trouble(0, "holds no recipe that a program could read: neither JSON-LD nor microdata of schema.org")
+	}
+	return all, r.troubles, nil
+}
+
+// A reader reads one page.
+type reader struct {
+	Page
+	text     []byte // in UTF-8, with plain line ends
+	root     *html.Node
+	address  string // where the page was, if it says so
+	images   []image
+	troubles []Trouble
+}
+
+var errDeep = errors.New("its elements are nested too deeply to be a page for people")
+
+// parse reads the page in the writing that it declares, or in the one that its
+// bytes suggest.
+func (r *reader) parse() error {
+	text, err := encodingOf(r.Data).NewDecoder().Bytes(r.Data)
+	if err != nil {
+		return fmt.Errorf("%s: its letters could not be read: %w", r.Name, err)
+	}
+	r.text = bytes.ReplaceAll(bytes.TrimPrefix(text, []byte("\uFEFF")), []byte("\r\n"), []byte("\n"))
+	r.root, err = html.Parse(bytes.NewReader(r.text))
+	if err != nil {
+		return fmt.Errorf("%s: %w", r.Name, errDeep)
+	}
+	return nil
+}
+
+// encodingOf finds how letters are written, after the HTML standard: by the mark
+// of their order, or by what the first kilobyte declares. Many pages declare it
+// later, or not at all.
+func encodingOf(data []byte) encoding.Encoding {
+	e, _, certain := charset.DetermineEncoding(data, "")
+	if certain {
+		return e
+	}
+	if utf8.Valid(data) {
+		return unicode.UTF8
+	}
+	if m := declared.FindSubmatch(data); m != nil {
+		if late, _ := charset.Lookup(string(m[1])); late != nil {
+			return late
+		}
+	}
+	return e
+}
+
+var declared = regexp.MustCompile(`(?i)<meta[^>]{1,200}charset\s*=\s*["']?([\w-]{3,30})`)
+
+// scripts reads the JSON-LD of the page, and reports what is broken at its
+// place.
+func (r *reader) scripts() []*thing {
+	var things []*thing
+	from := 0
+	for n := range r.root.Descendants() {
+		if n.Type != html.ElementNode || n.Data != "script" || n.FirstChild == nil ||
+			!strings.HasPrefix(strings.ToLower(strings.TrimSpace(attr(n, "type"))), "application/ld+json") {
+			continue
+		}
+		script := n.FirstChild.Data
+		at := bytes.Index(r.text[from:], []byte(script)) // a script is raw text: it stands there as it is
+		if at >= 0 {
+			at += from
+			from = at + len(script)
+		}
+		found, err := readJSONLD(script)
+		var broken *brokenJSON
+		if errors.As(err, &broken) {
+			r.trouble(at+broken.offset, "this JSON-LD is broken and was not read: "+broken.Error())
+			continue
+		}
+		things = append(things, found...)
+	}
+	return things
+}
+
+// trouble reports something at an offset of the text, from 1; 0 is nowhere.
+func (r *reader) trouble(offset int, says string) {
+	pos := content.Pos{File: r.Name}
+	if before := offset - 1; before >= 0 && before <= len(r.text) {
+		pos.Line = bytes.Count(r.text[:before], []byte("\n")) + 1
+		pos.Col = before - bytes.LastIndexByte(r.text[:before], '\n')
+	}
+	r.troubles = append(r.troubles, Trouble{pos, says})
+}
+
+// rest reads what else of the page helps: where it was, and its pictures.
+func (r *reader) rest() {
+	for n := range r.root.Descendants() {
+		switch n.Data {
+		case "link":
+			if strings.EqualFold(attr(n, "rel"), "canonical") {
+				r.address = addressOf(attr(n, "href"))
+			}
+		case "img":
+			r.images = append(r.images, image{src: attr(n, "src"), alt: oneLine(attr(n, "alt"))})
+		}
+	}
+}
+
+// addressOf gives an address of a page in full; empty if it is none.
+func addressOf(href string) string {
+	if strings.HasPrefix(href, "//") {
+		href = "https:" + href
+	}
+	if u, err := url.Parse(href); err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" {
+		return ""
+	}
+	return href
+}
+
+// distinct gives each recipe once: pages often say the same twice.
+func distinct(found []*thing) []*thing {
+	var all []*thing
+	seen := make(map[string]bool)
+	for _, t := range found {
+		name := t.line("name", "headline")
+		if !seen[name] {
+			seen[name] = true
+			all = append(all, t)
+		}
+	}
+	return all
+}
