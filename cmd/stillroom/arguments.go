@@ -22,6 +22,7 @@ type commands struct {
 	Labels    labelsCommand    `cmd:""`
 	Notes     notesCommand     `cmd:""`
 	Calendar  calendarCommand  `cmd:""`
+	Import    importCommand    `cmd:""`
 	Rules     rulesCommand     `cmd:""`
 	Processes processesCommand `cmd:""`
 	Schema    schemaCommand    `cmd:""`

@@ -18,6 +18,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     labels FILE          draw a sheet of jar labels as a PDF file
     notes FILE           print an episode's show notes, to paste elsewhere
     calendar [SITE]      tell what is ripe, scheduled, or due to be done again
+    import FILE...       move recipes in from saved pages, and episodes from a feed
     rules [ID]           list the rules, or explain one with its source
     processes [WORDS]    list tested processes, or show one in full
     schema [SORT]        print the JSON Schema of the front matter, for editors
@@ -37,6 +38,7 @@ var pages = map[string]string{
 	"labels":    labelsHelp,
 	"notes":     notesHelp,
 	"calendar":  calendarHelp,
+	"import":    importHelp,
 	"rules":     rulesHelp,
 	"processes": processesHelp,
 	"schema":    schemaHelp,
