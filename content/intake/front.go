@@ -24,6 +24,7 @@ func (f *front) check(indent, says string) {
 	if says == "" {
 		return
 	}
+	says = strings.Map(printable, says)
 	f.checks = append(f.checks, says)
 	const room = 100
 	line := indent + "# check:"
@@ -38,8 +39,10 @@ func (f *front) check(indent, says string) {
 }
 
 // scalar writes a text as one line of YAML that is read as that text: as it is
-// if that goes, and else in quotation marks.
+// if that goes, and else in quotation marks. What has no place in a text is
+// dropped.
 func scalar(text string) string {
+	text = strings.ReplaceAll(strings.Map(printable, text), "\n", " ")
 	var doc yaml.Node
 	plain := "k: " + text
 	if !strings.ContainsAny(text, "#\n") && yaml.Unmarshal([]byte(plain), &doc) == nil && len(doc.Content) == 1 {

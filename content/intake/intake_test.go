@@ -149,6 +149,27 @@ func TestRefused(t *testing.T) {
 	}
 }
 
+// Things that lie in one another in rings, and references that double at every
+// step, come to an end.
+func TestRings(t *testing.T) {
+	ring := `{"@graph":[{"@type":"Recipe","@id":"r","name":{"@id":"a"},"headline":"Ring","image":{"@id":"a"},"author":{"@id":"a"},
+		"recipeIngredient":["1 cup sugar",{"@id":"a"}],"recipeInstructions":[{"@id":"a"},{"@id":"b"},{"@id":"b"}]},
+		{"@id":"a","@type":"HowToSection","name":{"@id":"b"},"url":{"@id":"a"},"itemListElement":[{"@id":"a"},{"@id":"b"},{"@id":"b"}]},
+		{"@id":"b","@type":"HowToStep","itemListElement":[{"@id":"a"},{"@id":"b"},{"@id":"a"},{"@type":"HowToTip","text":"Stir."}]}]}`
+	all, _, err := ReadPage(Page{Name: "ring.html", Data: []byte(`<script type="application/ld+json">` + ring + `</script>`)})
+	if err != nil || len(all) != 1 || all[0].Name != "Ring" || !bytes.Contains(all[0].Text.Data, []byte("Stir.")) {
+		t.Errorf("a ring of JSON-LD: %v, %v", all, err)
+	}
+	var b strings.Builder
+	b.WriteString(`<div itemscope itemtype="https://schema.org/Recipe" itemref="x0 y0"><b itemprop="name">Twice</b><i itemprop="recipeIngredient">salt</i></div>`)
+	for i := range 60 {
+		fmt.Fprintf(&b, `<p id="x%d" itemprop="a" itemscope itemref="x%d y%d"></p><p id="y%d" itemprop="a" itemscope itemref="x%d y%d"></p>`, i, i+1, i+1, i, i+1, i+1)
+	}
+	if all, _, err = ReadPage(Page{Name: "twice.html", Data: []byte(b.String())}); err != nil || len(all) != 1 {
+		t.Errorf("references that double: %v, %v", all, err)
+	}
+}
+
 // No page may bring what runs, and none may say how food is kept. What is made
 // of it can be read again.
 func FuzzReadPage(f *testing.F) {

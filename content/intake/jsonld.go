@@ -150,38 +150,39 @@ func objectOf(o map[string]any, depth int) []value {
 }
 
 // link puts in the place of every bare reference the thing that it refers to.
+// From then on things may lie in one another in rings.
 func link(things []*thing) {
 	named := make(map[string]*thing)
-	var each func(t *thing, do func(*thing), depth int)
-	each = func(t *thing, do func(*thing), depth int) {
-		if t == nil || depth > maxDepth {
-			return
+	all := flat(things)
+	for _, t := range all {
+		if t.id != "" && len(t.props) > 0 {
+			named[t.id] = t
 		}
+	}
+	for _, t := range all {
 		for _, vs := range t.props {
-			for _, v := range vs {
-				each(v.thing, do, depth+1)
-			}
-		}
-		do(t)
-	}
-	for _, t := range things {
-		each(t, func(t *thing) {
-			if t.id != "" && len(t.props) > 0 {
-				named[t.id] = t
-			}
-		}, 0)
-	}
-	for _, t := range things {
-		each(t, func(t *thing) {
-			for _, vs := range t.props {
-				for i, v := range vs {
-					if v.thing != nil && len(v.thing.props) == 0 && named[v.thing.id] != nil {
-						vs[i].thing = named[v.thing.id]
-					}
+			for i, v := range vs {
+				if v.thing != nil && len(v.thing.props) == 0 && named[v.thing.id] != nil {
+					vs[i].thing = named[v.thing.id]
 				}
 			}
-		}, 0)
+		}
 	}
+}
+
+// flat gives things and all that lie in them, which is a tree as yet.
+func flat(things []*thing) []*thing {
+	all := slices.Clone(things)
+	for i := 0; i < len(all); i++ {
+		for _, name := range sortedKeys(all[i].props) {
+			for _, v := range all[i].props[name] {
+				if v.thing != nil {
+					all = append(all, v.thing)
+				}
+			}
+		}
+	}
+	return all
 }
 
 func sortedKeys[T any](m map[string]T) []string { return slices.Sorted(maps.Keys(m)) }

@@ -1,6 +1,7 @@
 package intake
 
 import (
+	"slices"
 	"strings"
 
 	"golang.org/x/net/html"
@@ -9,7 +10,7 @@ import (
 // readMicrodata reads the things that the attributes of a page describe, after
 // the HTML standard, 5 Microdata.
 func readMicrodata(root *html.Node) []*thing {
-	m := microdata{ids: make(map[string]*html.Node)}
+	m := &microdata{ids: make(map[string]*html.Node), left: mostProps}
 	for n := range root.Descendants() {
 		if id := attr(n, "id"); id != "" && m.ids[id] == nil {
 			m.ids[id] = n
@@ -25,12 +26,17 @@ func readMicrodata(root *html.Node) []*thing {
 }
 
 type microdata struct {
-	ids map[string]*html.Node
+	ids  map[string]*html.Node
+	left int // how many elements may be looked at yet
 }
+
+// mostProps is how many elements are looked at: references can make a small
+// page say the same without end.
+const mostProps = 200_000
 
 // thing reads an element with itemscope; above are the elements that it lies
 // in, none of which can be its own part.
-func (m microdata) thing(n *html.Node, above []*html.Node) *thing {
+func (m *microdata) thing(n *html.Node, above []*html.Node) *thing {
 	t := &thing{id: attr(n, "itemid")}
 	for _, name := range strings.Fields(attr(n, "itemtype")) {
 		t.types = append(t.types, shortType(name))
@@ -48,7 +54,7 @@ func (m microdata) thing(n *html.Node, above []*html.Node) *thing {
 	return t
 }
 
-func (m microdata) below(t *thing, n *html.Node, above []*html.Node) {
+func (m *microdata) below(t *thing, n *html.Node, above []*html.Node) {
 	for c := range n.ChildNodes() {
 		m.prop(t, c, above)
 	}
@@ -56,11 +62,10 @@ func (m microdata) below(t *thing, n *html.Node, above []*html.Node) {
 
 // prop reads the property that an element gives, and those below it that are
 // the thing's as well.
-func (m microdata) prop(t *thing, n *html.Node, above []*html.Node) {
-	for _, a := range above {
-		if a == n {
-			return
-		}
+func (m *microdata) prop(t *thing, n *html.Node, above []*html.Node) {
+	m.left--
+	if m.left < 0 || slices.Contains(above, n) {
+		return
 	}
 	names := strings.Fields(attr(n, "itemprop"))
 	scope := hasAttr(n, "itemscope")

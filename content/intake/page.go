@@ -167,7 +167,7 @@ func addressOf(href string) string {
 	if strings.HasPrefix(href, "//") {
 		href = "https:" + href
 	}
-	if u, err := url.Parse(href); err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" {
+	if u, err := url.Parse(href); err != nil || u.Scheme != "https" && u.Scheme != "http" || u.Host == "" || u.User != nil || strings.ContainsAny(href, ` \`) {
 		return ""
 	}
 	return href

@@ -21,7 +21,7 @@ const maxPicture = 32 << 20
 // found, the author learns its address.
 func (r *reader) writePicture(f *front, t *thing, slug string) []File {
 	remote := ""
-	for _, address := range addressesOf(t.all("image", "thumbnailUrl", "photo")) {
+	for _, address := range addressesOf(t.all("image", "thumbnailUrl", "photo"), 0) {
 		data, alt := r.picture(address)
 		ext := pictureEnding(data)
 		if ext == "" {
@@ -45,16 +45,16 @@ func (r *reader) writePicture(f *front, t *thing, slug string) []File {
 }
 
 // addressesOf gives the addresses of pictures, which may be things.
-func addressesOf(vs []value) []string {
+func addressesOf(vs []value, depth int) []string {
 	var all []string
 	for _, v := range vs {
-		if v.thing == nil {
+		switch {
+		case v.thing == nil:
 			all = append(all, strings.TrimSpace(v.text))
-			continue
-		}
-		all = append(all, addressesOf(v.thing.all("contentUrl", "url", "@id"))...)
-		if len(v.thing.props) == 0 && v.thing.id != "" {
+		case len(v.thing.props) == 0 && v.thing.id != "":
 			all = append(all, v.thing.id)
+		case depth < 2: // a picture whose address is a thing
+			all = append(all, addressesOf(v.thing.all("contentUrl", "url"), depth+1)...)
 		}
 	}
 	return all

@@ -15,7 +15,13 @@ type part struct {
 
 // partsOf reads the method of a recipe: texts, steps, and sections of steps.
 // The steps are Markdown, each on one line.
-func partsOf(vs []value) []part {
+func partsOf(vs []value) []part { return method{}.parts(vs) }
+
+// A method is being read; it holds the things that were read, since they may
+// lie in one another in rings.
+type method map[*thing]bool
+
+func (m method) parts(vs []value) []part {
 	var parts []part
 	open := func() *part {
 		if len(parts) == 0 || parts[len(parts)-1].heading != "" {
@@ -29,45 +35,53 @@ func partsOf(vs []value) []part {
 			p := open()
 			p.steps = append(p.steps, stepsOf(v.text)...)
 		case t.is("HowToSection"), t.is("ItemList") && len(t.all("name")) > 0:
-			parts = append(parts, part{heading: t.line("name")})
-			p := &parts[len(parts)-1]
-			for _, sub := range partsOf(t.all("itemListElement", "steps", "step")) {
-				p.steps = append(p.steps, sub.steps...)
-			}
+			parts = append(parts, m.section(t))
 		default:
 			p := open()
-			p.steps = append(p.steps, stepOf(t, 0)...)
+			p.steps = append(p.steps, m.step(t)...)
 		}
 	}
 	return nonEmpty(parts)
 }
 
-// stepOf reads a step, or a list of them. A step whose text is not given is
-// made of its directions, or is its name.
-func stepOf(t *thing, depth int) []string {
-	if depth > maxDepth {
+func (m method) section(t *thing) part {
+	p := part{heading: t.line("name")}
+	if m[t] {
+		return p
+	}
+	m[t] = true
+	for _, sub := range m.parts(t.all("itemListElement", "steps", "step")) {
+		p.steps = append(p.steps, sub.steps...)
+	}
+	return p
+}
+
+// step reads a step, or a list of them. A step whose text is not given is made
+// of its directions, or is its name.
+func (m method) step(t *thing) []string {
+	if m[t] {
 		return nil
 	}
+	m[t] = true
+	var steps []string
 	if text := t.all("text"); len(text) > 0 {
-		var steps []string
 		for _, v := range text {
-			steps = append(steps, stepsOf(v.text)...)
+			steps = append(steps, stepsOf(v.words())...)
 		}
 		return steps
 	}
-	var inner []string
 	for _, v := range t.all("itemListElement", "item", "step", "steps") {
 		if v.thing != nil {
-			inner = append(inner, stepOf(v.thing, depth+1)...)
+			steps = append(steps, m.step(v.thing)...)
 		} else {
-			inner = append(inner, stepsOf(v.text)...)
+			steps = append(steps, stepsOf(v.text)...)
 		}
 	}
 	switch {
-	case len(inner) > 0 && t.is("HowToStep"):
-		return []string{strings.Join(inner, " ")}
-	case len(inner) > 0:
-		return inner
+	case len(steps) > 0 && t.is("HowToStep"):
+		return []string{strings.Join(steps, " ")}
+	case len(steps) > 0:
+		return steps
 	}
 	return stepsOf(t.line("name", "description"))
 }

@@ -62,7 +62,14 @@ func (v value) words() string {
 	if v.thing == nil {
 		return v.text
 	}
-	return v.thing.line("name", "text", "url", "contentUrl")
+	for _, name := range []string{"name", "text", "url", "contentUrl"} {
+		for _, inner := range v.thing.props[name] {
+			if inner.thing == nil && inner.text != "" {
+				return inner.text
+			}
+		}
+	}
+	return ""
 }
 
 // shortType cuts the vocabulary off the name of a type or a property:
