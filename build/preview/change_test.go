@@ -117,7 +117,7 @@ func TestChangeToWhatCannotBeRead(t *testing.T) {
 	p.Change([]string{plumFile}, false)
 	s := p.now.Load()
 	v := s.view(plumPage, false)
-	for _, want := range []string{"cannot be read", plumFile, `<span class="stillroom-number">5</span>`, "kind: jam<mark>: preserves</mark>", `href="/recipes/plum-jam/?last"`} {
+	for _, want := range []string{"cannot be read", plumFile, `<span class="number">5</span>`, "kind: jam<mark>: preserves</mark>", `href="/recipes/plum-jam/?last"`} {
 		if !strings.Contains(string(v.html), want) {
 			t.Errorf("the page does not hold %q:\n%s", want, v.html)
 		}

@@ -16,16 +16,15 @@ var brokenHTML string
 
 var brokenPage = template.Must(template.New("broken").Parse(brokenHTML))
 
-// A broken page stands in for one that cannot be made.
+// A broken page stands in for one that cannot be made. It needs nothing of the
+// theme, which may be what is broken.
 type broken struct {
-	Language, Site, Style string
-	Icon                  string
-	Fonts                 []string
-	Title, Lead           string
-	File                  string
-	Faults                []fault
-	Detail                string // what went wrong, for whoever maintains the theme
-	Last                  string // address of the page as it was; empty if there is none
+	Site        string
+	Title, Lead string
+	File        string
+	Faults      []fault
+	Detail      string // what went wrong, for whoever maintains the theme
+	Last        string // address of the page as it was; empty if there is none
 }
 
 // A fault is a finding and the lines around it.
@@ -67,16 +66,9 @@ func (s *state) failedPage(address string, err error) []byte {
 }
 
 func (s *state) broken(title, lead string) *broken {
-	language := "en"
-	site := ""
+	b := &broken{Title: title, Lead: lead}
 	if t := s.settings.legible(); t != nil {
-		language, site = t.site.Language.V, t.site.Name.V
-	}
-	b := &broken{Language: language, Site: site, Style: s.proofs.Asset("style.css"), Icon: s.proofs.Asset("icon.svg"), Title: title, Lead: lead}
-	for _, name := range []string{"besley.woff2", "atkinson.woff2"} {
-		if address := s.proofs.Asset(name); address != "" {
-			b.Fonts = append(b.Fonts, address)
-		}
+		b.Site = t.site.Name.V
 	}
 	return b
 }

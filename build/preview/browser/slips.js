@@ -40,7 +40,7 @@ export function said(mark) {
     mark.advice && make("p", {}, sentence(mark.advice)),
     line && make("pre", { tabindex: "0", "aria-label": "Line " + line.number },
       make("span", { class: "number" }, String(line.number)),
-      make("code", {}, line.before, make("mark", {}, line.meant || " "), line.after)),
+      make("code", {}, line.before.trimStart(), make("mark", {}, line.meant || " "), line.after)),
     ...(mark.notes ?? []).map((n) => make("p", {}, `${capital(n.message)}: ${n.place}`)),
     make("p", { class: "source" },
       make("span", { class: "place" }, mark.place), " ", make("span", { class: "rule" }, mark.rule), " ",
