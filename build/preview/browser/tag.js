@@ -75,13 +75,22 @@ export class Tag {
 
   async fill() {
     const { files, troubles, left } = await (await fetch(this.own + "findings")).json();
-    const scroll = this.list.scrollTop;
+    const scroll = this.list.scrollTop, open = this.all("details[open]"), here = this.all("summary:focus");
     this.list.replaceChildren(
       ...(troubles ?? []).map((t) => make("p", { class: "slip notice" }, t.file && make("span", { class: "place" }, t.file), " ", t.text)),
       ...files.map((f) => this.file(f)));
     if (left > 0) this.list.append(make("p", {}, `${left} more are not listed. Begin with these.`));
     if (files.length === 0) this.list.append(make("p", {}, "Nothing was found. That says that the site agrees with the processes that it cites, and no more."));
+    for (const d of this.list.querySelectorAll("details")) {
+      if (open.includes(d.dataset.of)) d.open = true;
+      if (here.includes(d.dataset.of)) d.firstChild.focus({ preventScroll: true });
+    }
     this.list.scrollTop = scroll;
+  }
+
+  // all tells which entries have a part that a selector finds.
+  all(selector) {
+    return [...this.list.querySelectorAll(selector)].map((e) => e.closest("details").dataset.of);
   }
 
   file({ file, name, address, marks }) {
@@ -93,7 +102,7 @@ export class Tag {
 
   // entry leads to the slip on the page. What its author has accepted has none.
   entry(mark, address) {
-    const details = make("details", { class: "entry " + (mark.accepted ? "accepted" : mark.severity) }, make("summary", {}, ...heading(mark)));
+    const details = make("details", { class: "entry " + (mark.accepted ? "accepted" : mark.severity), "data-of": `${mark.rule} ${mark.place}` }, make("summary", {}, ...heading(mark)));
     if (mark.accepted) details.append(make("p", {}, "Accepted: " + mark.accepted));
     details.append(...said(mark));
     if (address && !mark.accepted) {
