@@ -41,7 +41,7 @@ const edited = (old, by) => {
 
 const browser = await chromium.launch({ executablePath: program, args: flags });
 const tab = await browser.newPage({ viewport: { width: 1280, height: 900 } });
-tab.setDefaultTimeout(20_000);
+tab.setDefaultTimeout(60_000);
 let refused = 0; // answers 503, which the browser notes by itself
 tab.on('pageerror', e => say(`the script fails: ${e.message}`));
 tab.on('console', m => m.type() === 'error' && (m.text().includes('503') ? refused++ : say(`console: ${m.text()}`)));

@@ -8,6 +8,7 @@ import (
 	"testing"
 	"testing/fstest"
 
+	"stillroom/build/preview/watch"
 	"stillroom/content"
 )
 
@@ -209,6 +210,30 @@ func TestRescan(t *testing.T) {
 	}
 	if s.proofs.Asset("own.css") == "" {
 		t.Error("the rescan has missed the theme")
+	}
+}
+
+// What the watcher has to say is shown with what has changed, in one go, and no
+// longer than it holds.
+func TestTakeNotice(t *testing.T) {
+	p, fsys := open(t, plumFile, plum)
+	take := func(b watch.Batch, want int) {
+		t.Helper()
+		builds := p.Builds()
+		p.take(b)
+		if got := p.Builds() - builds; got != want {
+			t.Errorf("built %d times, want %d", got, want)
+		}
+	}
+	fsys[plumFile] = &fstest.MapFile{Data: []byte(strings.Replace(plum, "Plum jam", "Plum butter", 1))}
+	take(watch.Batch{All: true, Why: "Lost count."}, 1)
+	if s := p.now.Load(); len(s.troubles) != 1 || s.troubles[0].Text != "Lost count." || !strings.Contains(page(t, p, plumPage), "Plum butter") {
+		t.Errorf("trouble: %v", s.troubles)
+	}
+	take(watch.Batch{All: true, Why: "Lost count."}, 0)
+	take(watch.Batch{Files: []string{plumFile}}, 1)
+	if s := p.now.Load(); len(s.troubles) != 0 {
+		t.Errorf("still trouble: %v", s.troubles)
 	}
 }
 

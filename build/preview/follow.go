@@ -52,14 +52,19 @@ func (p *Preview) printed() (more []printed) {
 	}
 }
 
-// take looks at what a batch names.
+// take looks at what a batch names. What the watcher has to say is shown along
+// with what has changed, so that nothing is made twice.
 func (p *Preview) take(b watch.Batch) (unsureOf []string) {
+	other, builds := b.Why != p.notice, p.Builds()
+	p.notice = b.Why
 	if b.All {
 		unsureOf = p.Rescan()
 	} else {
 		unsureOf = p.Change(b.Files, false)
 	}
-	p.Notice(b.Why)
+	if other && p.Builds() == builds {
+		p.build()
+	}
 	return unsureOf
 }
 

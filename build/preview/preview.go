@@ -137,15 +137,6 @@ func (p *Preview) Rescan() (unsureOf []string) {
 	return p.Change(files, false)
 }
 
-// Notice has the pages say something about the watching itself; nothing, if
-// there is nothing to say.
-func (p *Preview) Notice(text string) {
-	if p.notice != text {
-		p.notice = text
-		p.build()
-	}
-}
-
 // tell has the pages tell of trouble.
 func (p *Preview) tell(file, text string) {
 	if p.book.trouble(file, text) == changed {
