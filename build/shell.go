@@ -24,6 +24,7 @@ type Shell struct {
 	Style       string
 	Styles      []string // of this page alone
 	Fonts       []string
+	Scheme      string   // the script that runs before the page is painted
 	Scripts     []string // in the order in which they run; none for most pages
 	Menu        []Link
 	Trail       []Link   // from the home page to this one; empty on the home page
@@ -69,6 +70,7 @@ func (e *edition) shell(l leaf) Shell {
 		Icon:        e.assets.URL("icon.svg"),
 		Style:       e.assets.URL("style.css"),
 		Fonts:       e.fonts(),
+		Scheme:      e.assets.URL("scheme.js"),
 		Menu:        e.menu(l.address),
 		More:        e.more(l.address),
 	}
