@@ -28,6 +28,7 @@ type AskedWay struct {
 // An AskedTopic is a heading over answers that belong together.
 type AskedTopic struct {
 	Name    string
+	Asks    string // what its answers are on: Citric acid for lemon juice; less salt
 	Answers []Answer
 }
 
@@ -121,6 +122,11 @@ func (w *AskedWay) file(c validate.Change) {
 	}
 	t := &w.Topics[len(w.Topics)-1]
 	t.Answers = append(t.Answers, answer(c))
+	if t.Asks == "" {
+		t.Asks = c.Asks
+	} else {
+		t.Asks += "; " + uncapital(c.Asks)
+	}
 	w.Rest++
 }
 
@@ -135,6 +141,9 @@ func sourced(says string, s validate.Source) Sourced {
 	}
 	return Sourced{Says: typeset(says), By: by}
 }
+
+// uncapital writes what is asked in the middle of a sentence.
+func uncapital(s string) string { return strings.ToLower(s[:1]) + s[1:] }
 
 func isWeb(address string) bool {
 	return strings.HasPrefix(address, "https://") || strings.HasPrefix(address, "http://")

@@ -32,7 +32,7 @@ func (w AskedWay) asks(v validate.Verdict) []string {
 	add := func(answers []Answer) {
 		for _, a := range answers {
 			if a.Verdict == v {
-				all = append(all, strings.ToLower(a.Asks[:1])+a.Asks[1:])
+				all = append(all, uncapital(a.Asks))
 			}
 		}
 	}
