@@ -32,6 +32,7 @@ async function one(browser, url, { name, page, device, options = {}, prepare, lo
   const context = await browser.newContext({ ...devices[device], ...options });
   const tab = await context.newPage();
   tab.setDefaultTimeout(5000);
+  tab.setDefaultNavigationTimeout(30_000); // two pages load at a time, and other checks run beside
   const say = fault => faults.push(`${name} (${device}): ${fault}`);
   tab.on('pageerror', e => say(`the script fails: ${e.message}`));
   tab.on('console', m => m.type() === 'error' && say(`console: ${m.text()}`));

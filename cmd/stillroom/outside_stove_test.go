@@ -44,6 +44,31 @@ var stoveCheckers = []outsider{
 		},
 	},
 	{
+		name:     "questions",
+		source:   "NCHFP on doubling, USDA AIB 539 (2015), WCAG 2.2; a reader in Chromium",
+		programs: []string{"chromium"},
+		command:  func(s site) []string { return stoveScript("asked.mjs", s) },
+		damages: []damage{
+			{"a larger jar allowed", replace(stoveRecipe, `A larger jar</b> <span class="verdict">You may not`, `A larger jar</b> <span class="verdict">You may`), "what stands open"},
+			{"answers that a click alone opens", replace(stoveRecipe, "<summary>", "<summary inert>"), "does not open by the enter key"},
+			{"what is unknown told as what may be", add("assets/style.*.css", ".unknown .verdict{border-style:solid!important}"), "what is unknown looks like the rest"},
+			{"a card that forbids nothing", replace("recipes/crushed-tomatoes/card/index.html", "You may not:", "You may:"), "what the card forbids"},
+			{"juice for one batch", replace("recipes/crab-apple-jelly/index.html", `data-amount="4 cup||q"`, ""), "the juice of half a batch"},
+		},
+	},
+	{
+		name:     "light or dark",
+		source:   "Media Queries 5, WCAG 2.2; a reader in Chromium",
+		programs: []string{"chromium"},
+		command:  func(s site) []string { return stoveScript("scheme.mjs", s) },
+		damages: []damage{
+			{"a choice that is forgotten", replace("assets/scheme.*.js", "setItem", "getItem"), "dark on another page"},
+			{"fields of the other scheme", add("assets/style.*.css", ":root{color-scheme:light dark}"), "the fields of the browser"},
+			{"a choice that cannot be seen", add("assets/style.*.css", ".foot .picks input+span{outline:0!important}"), "the choice has no focus ring"},
+			{"a choice without script", replace(stoveRecipe, `id="scheme" hidden`, `id="scheme"`), "the choice is shown, and does nothing"},
+		},
+	},
+	{
 		name:     "stove",
 		source:   "WCAG 2.2, ARIA 1.2, Screen Wake Lock; a reader in Chromium",
 		programs: []string{"chromium"},
