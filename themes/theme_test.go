@@ -2,7 +2,6 @@ package themes
 
 import (
 	"bytes"
-	"compress/gzip"
 	"io/fs"
 	"path"
 	"regexp"
@@ -66,25 +65,6 @@ func TestLoadSaysWhichFileIsBroken(t *testing.T) {
 func TestWriteUnknownKind(t *testing.T) {
 	if err := load(t, nil).Write(&bytes.Buffer{}, "poem", nil); err == nil {
 		t.Error("a page of a kind that the theme does not have was written")
-	}
-}
-
-// The budget of a page, after gzip, in bytes.
-const budget = 12 << 10
-
-func TestSizes(t *testing.T) {
-	sizes := map[string]int{}
-	for _, f := range load(t, nil).Files {
-		var b bytes.Buffer
-		w, _ := gzip.NewWriterLevel(&b, gzip.BestCompression)
-		w.Write(f.Data)
-		w.Close()
-		sizes[path.Ext(f.Name)] += b.Len()
-	}
-	for _, ext := range []string{".css", ".js"} {
-		if sizes[ext] == 0 || sizes[ext] > budget {
-			t.Errorf("all %s files together are %d bytes gzipped, want at most %d", ext, sizes[ext], budget)
-		}
 	}
 }
 
