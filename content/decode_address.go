@@ -62,6 +62,8 @@ func parseSiteAddress(s string) (string, error) {
 		return "", amiss(s, "is not safe for readers", "write https:// in place of http://")
 	case err != nil || u.Scheme != "https" || u.Hostname() == "" || u.User != nil || strings.ContainsAny(s, " \\?#"):
 		return "", amiss(s, "is no address of a site", "write all of it, such as https://example.org")
+	case strings.Trim(u.Path, "/") != "":
+		return "", amiss(s, "lies below the root of its host, where pages that link to /recipes/ would not find each other", "write https://"+u.Host)
 	}
 	return strings.TrimRight(s, "/"), nil
 }
