@@ -47,7 +47,9 @@ func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Repor
 	fs = append(fs, sideBySide(len(s.Recipes), func(i int) []Finding { return checkRecipe(s.Recipes[i], Rules) })...)
 	fs = append(fs, sideBySide(len(s.Episodes), func(i int) []Finding { return checkEpisode(s.Episodes[i], s, Rules) })...)
 	fs = append(fs, sideBySide(len(s.Pages), func(i int) []Finding { return checkText(textOfPage(s.Pages[i]), Rules) })...)
-	fs = append(fs, checkSite(s, Rules)...)
+	whole := checkSite(s, Rules)
+	takeSiteAsRead(whole, s)
+	fs = append(fs, whole...)
 	sortFindings(fs)
 	rep = Report{Findings: fs, Counts: count(s, fs)}
 	if rep.Counts.Errors > 0 {
@@ -168,6 +170,17 @@ func takeAsRead(fs []Finding, accept []content.Acceptance) {
 		}
 		if a := slices.IndexFunc(accept, func(a content.Acceptance) bool { return a.Rule.V == fs[i].Rule }); a >= 0 {
 			fs[i].Accepted = accept[a].Reason.V
+		}
+	}
+}
+
+// takeSiteAsRead does so with what rules on the whole site found in recipes.
+func takeSiteAsRead(fs []Finding, s *content.Site) {
+	for _, r := range s.Recipes {
+		for i := range fs {
+			if len(r.Accept) > 0 && fs[i].Pos.File == r.File {
+				takeAsRead(fs[i:i+1], r.Accept)
+			}
 		}
 	}
 }

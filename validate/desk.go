@@ -61,11 +61,14 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 		fs = append(fs, d.checkFiles(s, p, func(part *content.Site) { part.Pages = []*content.Page{p} })...)
 	}
 	fs = append(fs, d.checkFiles(s, s.Settings.Programme, func(part *content.Site) { part.Settings = s.Settings })...)
+	var whole []Finding
 	for _, rule := range Rules {
 		if rule.CheckSite != nil && rule != missingFile && rule != pictureBroken && rule != pictureText {
-			fs = append(fs, rule.stamp(rule.CheckSite(s))...)
+			whole = append(whole, rule.stamp(rule.CheckSite(s))...)
 		}
 	}
+	takeSiteAsRead(whole, s)
+	fs = append(fs, whole...)
 	sortFindings(fs)
 	return Report{Findings: fs, Counts: count(s, fs)}
 }
