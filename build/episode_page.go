@@ -50,13 +50,14 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 	if err != nil {
 		return nil, err
 	}
-	spoken, err := e.transcript(ep)
+	audio := e.recording(ep)
+	spoken, err := e.transcript(ep, audio)
 	if err != nil {
 		return nil, err
 	}
 	p := &EpisodePage{
 		EpisodeCard: e.episodeCard(ep),
-		Audio:       e.recording(ep),
+		Audio:       audio,
 		Notes:       notes,
 		Recipes:     jars(e.spokenOf(ep)),
 		Links:       outLinks(ep.Links),

@@ -15,12 +15,19 @@ import (
 type Turn struct {
 	Speaker string // empty if it is the same as before, or nobody is named
 	At      string // 0:08
-	Text    string
+	Address string // plays from there; empty if there is nothing to listen to
+	Lines   []Spoken
+}
+
+// A Spoken is a line of a transcript.
+type Spoken struct {
+	From string // in seconds: 8.092
+	Text string
 }
 
 // transcript reads an episode's WebVTT or SubRip file as text for readers. It
 // is empty if the episode has none, or names one that is not there.
-func (e *edition) transcript(ep *content.Episode) ([]Turn, error) {
+func (e *edition) transcript(ep *content.Episode, audio *Recording) ([]Turn, error) {
 	name := mediaPath(ep, ep.Transcript.V)
 	if _, ok := e.site.Media[name]; !ok {
 		return nil, nil
@@ -29,7 +36,13 @@ func (e *edition) transcript(ep *content.Episode) ([]Turn, error) {
 	if err != nil {
 		return nil, fmt.Errorf("read the transcript of an episode: %w", err)
 	}
-	return turns(cues(string(text))), nil
+	all := turns(cues(string(text)))
+	for i := range all {
+		if audio != nil {
+			all[i].Address = audio.Src + "#t=" + all[i].Lines[0].From // https://www.w3.org/TR/media-frags/
+		}
+	}
+	return all, nil
 }
 
 // A cue is a line of a transcript and when it is spoken.
@@ -48,16 +61,15 @@ func turns(cues []cue) []Turn {
 	var all []Turn
 	var last cue
 	for i, c := range cues {
-		if i > 0 && c.speaker == last.speaker && c.from-last.to < pause {
-			all[len(all)-1].Text += " " + c.text
-			last = c
-			continue
+		if i == 0 || c.speaker != last.speaker || c.from-last.to >= pause {
+			t := Turn{At: clockTime(int(c.from))}
+			if i == 0 || c.speaker != last.speaker {
+				t.Speaker = c.speaker
+			}
+			all = append(all, t)
 		}
-		t := Turn{At: clockTime(int(c.from)), Text: c.text}
-		if i == 0 || c.speaker != last.speaker {
-			t.Speaker = c.speaker
-		}
-		all = append(all, t)
+		t := &all[len(all)-1]
+		t.Lines = append(t.Lines, Spoken{strconv.FormatFloat(c.from, 'f', -1, 64), c.text})
 		last = c
 	}
 	return all

@@ -31,14 +31,14 @@ first
 01:00:09.000 --> 01:00:10.000
 <v.loud Abel>I don't like pickles.
 `, []Turn{
-			{"Ines Calloway", "0:00", "We're back & ready. Second series."},
-			{"", "0:03", "New paragraph."},
-			{"Abel", "1:00:09", "I don't like pickles."},
+			{"Ines Calloway", "0:00", "", []Spoken{{"0.4", "We're back & ready."}, {"1.174", "Second series."}}},
+			{"", "0:03", "", []Spoken{{"3.3", "New paragraph."}}},
+			{"Abel", "1:00:09", "", []Spoken{{"3609", "I don't like pickles."}}},
 		}},
 		{"SubRip with names first", "\ufeff1\r\n00:00:00,000 --> 00:00:02,000\r\nAda: Good morning.\r\n\r\n2\r\n00:00:02,000 --> 00:00:04,000\r\nThree things: salt, time.\r\n",
-			[]Turn{{"Ada", "0:00", "Good morning."}, {"", "0:02", "Three things: salt, time."}}},
+			[]Turn{{"Ada", "0:00", "", []Spoken{{"0", "Good morning."}}}, {"", "0:02", "", []Spoken{{"2", "Three things: salt, time."}}}}},
 		{"no names", "WEBVTT\n\n00:00.000 --> 00:01.000\nOne.\n\n00:01.000 --> 00:02.000\nTwo.\n",
-			[]Turn{{"", "0:00", "One. Two."}}},
+			[]Turn{{"", "0:00", "", []Spoken{{"0", "One."}, {"1", "Two."}}}}},
 		{"nothing in it", "WEBVTT\n", nil},
 	} {
 		if diff := cmp.Diff(c.want, turns(cues(c.text))); diff != "" {
@@ -51,7 +51,7 @@ func FuzzCues(f *testing.F) {
 	f.Add("WEBVTT\n\n00:00.000 --> 00:01.000\n<v Ada>One.\n")
 	f.Fuzz(func(t *testing.T, text string) {
 		for _, turn := range turns(cues(text)) {
-			if turn.Text == "" {
+			if len(turn.Lines) == 0 || turn.Lines[0].Text == "" {
 				t.Errorf("a turn without words in %q", text)
 			}
 		}
