@@ -16,7 +16,7 @@ type EpisodePage struct {
 	Audio      *Recording // nil if there is nothing to listen to
 	Chapters   []ChapterMark
 	Notes      template.HTML
-	Recipes    []Jar
+	Recipes    []SpokenCard
 	Links      []OutLink
 	Next       string
 	Transcript []Turn
@@ -59,7 +59,7 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 		EpisodeCard: e.episodeCard(ep),
 		Audio:       audio,
 		Notes:       notes,
-		Recipes:     jars(e.spokenOf(ep)),
+		Recipes:     e.spokenCards(ep, audio),
 		Links:       outLinks(ep.Links),
 		Next:        ep.Next.V,
 		Transcript:  spoken,
@@ -80,7 +80,7 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 		scripts:     []string{"player.js"},
 		audio:       ep.Audio.Address.V,
 	})
-	p.Vessels = vessels(p.Recipes)
+	p.Vessels = vessels(drawn(p.Recipes))
 	return p, nil
 }
 
