@@ -7,6 +7,8 @@ import (
 	"testing"
 	"time"
 
+	"github.com/rogpeppe/go-internal/txtar"
+
 	"stillroom/content"
 )
 
@@ -153,5 +155,18 @@ func TestOnlyProduceRipens(t *testing.T) {
 		if got := ripens(produce); got != want {
 			t.Errorf("%s ripens: %v, want %v", produce, got, want)
 		}
+	}
+}
+
+// The home page names the produce of the month for which the site is built.
+// What is scheduled ripens for nobody yet.
+func TestRipe(t *testing.T) {
+	e := editionOf(t, txtar.Parse([]byte(scheduled)))
+	home := e.homePage()
+	if home.Month != "September" || len(home.Ripe) != 1 || home.Ripe[0].Name != "Plums" || home.Ripe[0].Address != "/produce/plums/" {
+		t.Errorf("in %s the home page names %v", home.Month, home.Ripe)
+	}
+	if ripe := e.monthPage(time.January).Ripe; len(ripe) > 0 {
+		t.Errorf("in January %v is ripe", ripe)
 	}
 }

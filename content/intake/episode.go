@@ -114,7 +114,11 @@ func writeAired(f *front, item *gofeed.Item) {
 	if err != nil && item.PublishedParsed != nil {
 		day, err = *item.PublishedParsed, nil
 	}
-	if err != nil {
+	switch {
+	case item.Published == "":
+		f.check("", "write published: the feed has no day")
+		return
+	case err != nil:
 		f.check("", fmt.Sprintf("write published: the feed says %q", item.Published))
 		return
 	}
@@ -141,7 +145,7 @@ func writeAbout(f *front, item *gofeed.Item, notes string) {
 }
 
 func writeAudio(f *front, item *gofeed.Item, audio *gofeed.Enclosure) {
-	f.WriteString("audio:\n  address: " + scalar(spaced(audio.URL)) + "\n")
+	f.WriteString("audio:\n  address: " + scalar(addressOf(spaced(audio.URL))) + "\n")
 	if n, err := strconv.Atoi(audio.Length); err == nil && n > 0 {
 		fmt.Fprintf(f, "  bytes: %d\n", n)
 	} else {
