@@ -37,8 +37,8 @@ var stoveCheckers = []outsider{
 		damages: []damage{
 			{"a mark off its altitude", replace("assets/drawings.*.js", "4+92*", "6+92*"), "the sea: "},
 			{"steps a foot off", replace(stoveRecipe, `<text data-to="1000"`, `<text data-to="1001"`), "1,001 ft: "},
-			{"a day that knows no altitude", replace("assets/drawings.*.js", `"translate`, `"transform`), `at "0" ft`},
-			{"words over words", add("assets/drawings.*.css", ".plate text.d-name{font-size:34px}"), "lies over"},
+			{"a day that knows no altitude", replace("assets/drawings.*.js", "translate(0", "rotate(0"), `at "5200" ft`},
+			{"words over words", add("assets/drawings.*.css", ".plate .d-takes.d-takes{font-size:40px}"), "lies over"},
 			{"words too small", add("assets/drawings.*.css", ".cut svg{width:200px}"), "px high at 320 px"},
 			{"a picture without words", replace(stoveRecipe, " is left free", ""), "no picture says in words: ½ in"},
 		},
