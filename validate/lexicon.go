@@ -12,7 +12,10 @@ import (
 // the phrases that are made of them. It is built once and then only read.
 type lexicon struct {
 	ids      map[string]int32
+	words    []string   // by their numbers
 	families []families // of each word, by its number
+	singular []int32    // of each word, the number of its singular
+	foods    []int32    // of each word, its number in the kitchen's book; 0 if it has none
 	phrases  []phrase
 	openers  [][]opener // of each word, the phrases that it may open, in their order
 	anchors  [][]int32  // of each word, the anchors that it is of
@@ -31,7 +34,7 @@ func (l *lexicon) is(id int32, f family) bool { return l.families[id]&(1<<f) != 
 var learnt = sync.OnceValue(func() *lexicon { return newLexicon(Rules) })
 
 func newLexicon(rules []*Rule) *lexicon {
-	l := &lexicon{ids: map[string]int32{"": 0}, families: make([]families, 1), owners: map[*Practice]int32{}}
+	l := &lexicon{ids: map[string]int32{"": 0}, words: []string{""}, families: make([]families, 1), owners: map[*Practice]int32{}}
 	for f, words := range familyWords {
 		for _, w := range strings.Fields(words) {
 			for _, form := range variants(w) {
@@ -55,6 +58,8 @@ func newLexicon(rules []*Rule) *lexicon {
 		}
 	}
 	l.units = l.unitIDs()
+	l.learnFoods(kitchen().book)
+	l.learnSingulars()
 	l.index()
 	return l
 }
@@ -71,8 +76,28 @@ func (l *lexicon) id(word string) int32 {
 	}
 	n := int32(len(l.families))
 	l.ids[word] = n
+	l.words = append(l.words, word)
 	l.families = append(l.families, 0)
 	return n
+}
+
+// learnFoods takes in the words that foods and other ingredients are named by.
+func (l *lexicon) learnFoods(b *phraseBook) {
+	for w := range b.words {
+		l.id(w)
+	}
+	l.foods = make([]int32, len(l.families))
+	for w, n := range b.words {
+		l.foods[l.id(w)] = n
+	}
+}
+
+// learnSingulars takes in the singular of every word.
+func (l *lexicon) learnSingulars() {
+	for id := 0; id < len(l.words); id++ {
+		l.singular = append(l.singular, l.id(singular(l.words[id])))
+	}
+	l.foods = append(l.foods, make([]int32, len(l.words)-len(l.foods))...)
 }
 
 // variants gives the forms of a word that ends in "~", or the word alone.

@@ -125,7 +125,7 @@ func (l *listing) has(u use) bool {
 	all := true
 	for i := u.from; i < u.to; i++ {
 		w := singular(plain(u.word(i)))
-		if l.words[w] && !strings.Contains(emptyWords, " "+w+" ") {
+		if l.words[w] && !isEmptyWord(w) {
 			return true
 		}
 		all = all && l.words[w]

@@ -45,7 +45,7 @@ func spokenRecipe(r *content.Recipe) spoken {
 		words += " " + p.V
 	}
 	for w := range strings.FieldsFuncSeq(plain(words), func(r rune) bool { return r < 'a' || r > 'z' }) {
-		if w = singular(w); !strings.Contains(emptyWords, " "+w+" ") && len(w) > 2 {
+		if w = singular(w); !isEmptyWord(w) && len(w) > 2 {
 			s.names[w] = true
 		}
 	}

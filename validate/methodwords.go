@@ -1,0 +1,125 @@
+package validate
+
+import (
+	"slices"
+	"strings"
+	"sync"
+)
+
+// A methodWords is what the steps of a recipe name, for looking up whether an
+// ingredient is used.
+type methodWords struct {
+	lex   *lexicon
+	known []bool          // by the number of a word, whether it is said, in the singular
+	rare  map[string]bool // what is said and the lexicon does not know, in the singular
+	uses  []use
+	all   bool // "all the ingredients", "everything"
+}
+
+// method gathers what the steps name; headings count too.
+func (t *Text) method() *methodWords {
+	if t.steps == nil {
+		t.steps = t.readMethod()
+	}
+	return t.steps
+}
+
+func (t *Text) readMethod() *methodWords {
+	m := &methodWords{lex: t.lex, known: make([]bool, len(t.lex.words)), rare: map[string]bool{}}
+	for s := range t.sentences(placeStep, placeHeading) {
+		for i := range s.len() {
+			m.take(s, i)
+		}
+		m.all = m.all || s.anyOf("ingredients everything")
+		if s.place == placeStep {
+			m.uses = append(m.uses, s.uses()...)
+		}
+	}
+	return m
+}
+
+// take notes a word.
+func (m *methodWords) take(s *sentence, i int) {
+	if t := s.at(i); t.simple && t.id != 0 {
+		m.known[m.lex.singular[t.id]] = true
+	} else {
+		m.rare[singular(plain(s.word(i)))] = true
+	}
+}
+
+// say reports whether a word stands in the steps. It is in the singular.
+func (m *methodWords) say(w string) bool { return m.known[m.lex.ids[w]] || m.rare[w] }
+
+// collectives are the words that stand for ingredients of a kind.
+var collectives = map[string][]ItemKind{
+	"spice":     {ItemSpice, ItemHerb, ItemPeel},
+	"seasoning": {ItemSpice, ItemSalt, ItemHerb, ItemPrepared},
+	"herb":      {ItemHerb, ItemSpice},
+	"aromatic":  {ItemGarlic, ItemHerb, ItemSpice, ItemVegetable},
+	"vegetable": {ItemVegetable, ItemGarlic, ItemMushroom, ItemLegume},
+	"fruit":     {ItemFruit},
+	"berry":     {ItemFruit},
+	"nut":       {ItemNut},
+	"meat":      {ItemMeat},
+	"bird":      {ItemMeat},
+	"bone":      {ItemMeat},
+	"fish":      {ItemMeat},
+	"fillet":    {ItemMeat},
+	"liquid":    {ItemWater, ItemVinegar, ItemStock, ItemCitrusJuice, ItemAlcohol},
+	"brine":     {ItemWater, ItemVinegar, ItemSalt, ItemSugar, ItemSpice},
+	"pickle":    {ItemWater, ItemVinegar, ItemSalt, ItemSugar, ItemSpice},
+	"syrup":     {ItemWater, ItemSugar, ItemSweetener},
+	"sweetener": {ItemSugar, ItemSweetener},
+	"starter":   {ItemCulture},
+	"pulp":      {ItemFruit, ItemVegetable},
+	"bean":      {ItemLegume},
+	"shellfish": {ItemMeat},
+	"egg":       {ItemEgg},
+	"oil":       {ItemFat},
+	"chile":     {ItemVegetable},
+	"pepper":    {ItemVegetable, ItemSpice},
+	"green":     {ItemVegetable},
+	"slice":     {ItemFruit, ItemVegetable},
+	"halve":     {ItemFruit},
+	"kernel":    {ItemVegetable},
+	"ear":       {ItemVegetable},
+	"lemon":     {ItemCitrusJuice, ItemPeel},
+	"lime":      {ItemCitrusJuice, ItemPeel},
+	"juice":     {ItemCitrusJuice, ItemFruit},
+	"acid":      {ItemCitrusJuice, ItemCitricAcid, ItemVinegar, ItemAscorbicAcid},
+}
+
+// collectivesOf leads from a kind to the words that stand for it.
+var collectivesOf = sync.OnceValue(func() map[ItemKind][]string {
+	words := map[ItemKind][]string{}
+	for w, kinds := range collectives {
+		for _, k := range kinds {
+			words[k] = append(words[k], w)
+		}
+	}
+	return words
+})
+
+// names reports whether the steps name an ingredient: by a word of its own, by
+// a word for its kind, by the name of its group, or as part of everything.
+func (m *methodWords) names(in Item) bool {
+	if m.all {
+		return true
+	}
+	words := itemWords(in.Item)
+	if len(words) == 0 {
+		words = strings.Fields(plain(in.Item))
+		for i, w := range words {
+			words[i] = singular(w)
+		}
+	}
+	if slices.ContainsFunc(append(words, itemWords(in.For)...), m.say) || slices.ContainsFunc(collectivesOf()[in.Class.Kind], m.say) {
+		return true
+	}
+	for _, u := range m.uses {
+		if u.kind == in.Class.Kind && u.kind != ItemOther && u.produce > 0 && kitchen().produce[u.produce-1].Name == in.Class.Produce.Name {
+			return true
+		}
+	}
+	return len(words) == 0
+}
