@@ -24,7 +24,7 @@ func checkAmountDiffers(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.sentences(placeStep) {
+	for s := range t.counting(placeStep) {
 		for _, f := range s.figures() {
 			u, ok := s.amountOf(f)
 			if !ok || s.isServed() || s.takesPart() || s.isDifference(f) || s.stance(hit{from: f.from, to: f.to}) != told {

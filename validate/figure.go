@@ -70,13 +70,14 @@ func (s *sentence) figures() []mention {
 	}
 	s.counted = true
 	for i := 0; i < s.len(); {
-		f, ok := s.figureAt(i)
-		if !ok {
-			i++
-			continue
+		if s.at(i).number.set() || s.isNumeral(i) {
+			if f, ok := s.figureAt(i); ok {
+				s.figs = append(s.figs, f)
+				i = f.to
+				continue
+			}
 		}
-		s.figs = append(s.figs, f)
-		i = f.to
+		i++
 	}
 	return s.figs
 }

@@ -17,7 +17,7 @@ func (s *sentence) numberFrom(i int) (n ratio, next int, ok bool) {
 	if t := s.at(i); t.number.set() {
 		return t.number, i + 1, true
 	}
-	if !s.is(i, famNumeral) && !s.isAny(i, "a an couple") {
+	if !s.isNumeral(i) {
 		return ratio{}, i, false
 	}
 	if n, next, ok := s.partFrom(i); ok {
@@ -35,6 +35,15 @@ func (s *sentence) numberFrom(i int) (n ratio, next int, ok bool) {
 		return ratio{n.num*part.den + part.num, part.den}, next + 3, true
 	}
 	return n, next, true
+}
+
+// isNumeral reports whether a number in words may begin at a token.
+func (s *sentence) isNumeral(i int) bool {
+	switch s.word(i) {
+	case "a", "an", "couple":
+		return true
+	}
+	return s.is(i, famNumeral)
 }
 
 // partFrom reads a part of one: half, a quarter, three quarters, a third.

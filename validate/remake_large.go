@@ -23,7 +23,7 @@ takes so long to boil that it darkens and does not set either.`,
 func checkRemakeLarge(t *Text) []Finding {
 	most := LimitRat("jelly-remake-batch")
 	var fs []Finding
-	for s := range t.sentences() {
+	for s := range t.counting() {
 		if !s.anyOf("remake remaking recook recooking re-cook") && !(s.anyOf("again") && s.has(famOtherJob) && s.near("soft set runny")) {
 			continue
 		}

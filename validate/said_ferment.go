@@ -31,7 +31,7 @@ func checkSaidFerment(t *Text) []Finding {
 		if k.Way.V != content.Fermenting {
 			continue
 		}
-		for s := range t.sentences(placeStep, placeHead, placeNotes, placeCaution, placeSummary) {
+		for s := range t.counting(placeStep, placeHead, placeNotes, placeCaution, placeSummary) {
 			fs = append(fs, s.saltMisses(k)...)
 			fs = append(fs, s.warmthMisses(k)...)
 		}

@@ -27,7 +27,7 @@ func checkSaidKeeping(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.sentences() {
+	for s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.dimension() != content.TimeDim || f.high.num == 0 || !s.keepsFor(f) {
 				continue

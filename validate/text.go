@@ -20,6 +20,8 @@ type Text struct {
 	timed    bool        // times are read
 	speak    []*sentence // those in which a phrase of a practice was found
 	heard    bool        // speak is filled
+	counts   []*sentence // those that hold a figure
+	counted  bool        // counts is filled
 	steps    *methodWords
 	list     *listing
 }
@@ -84,6 +86,25 @@ func (t *Text) sentences(in ...place) func(yield func(*sentence) bool) {
 				if !yield(&p.sentences[i]) {
 					return
 				}
+			}
+		}
+	}
+}
+
+// counting gives the sentences in some places, or in all, that hold a figure.
+func (t *Text) counting(in ...place) func(yield func(*sentence) bool) {
+	if !t.counted {
+		t.counted = true
+		for s := range t.sentences() {
+			if len(s.figures()) > 0 {
+				t.counts = append(t.counts, s)
+			}
+		}
+	}
+	return func(yield func(*sentence) bool) {
+		for _, s := range t.counts {
+			if (len(in) == 0 || slices.Contains(in, s.place)) && !yield(s) {
+				return
 			}
 		}
 	}

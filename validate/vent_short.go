@@ -35,7 +35,7 @@ func checkVentShort(t *Text) []Finding {
 	}
 	least := LimitRat("canner-vent")
 	var fs []Finding
-	for s := range t.sentences() {
+	for s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.dimension() != content.TimeDim || !s.isVenting(f) {
 				continue
