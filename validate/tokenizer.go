@@ -76,7 +76,7 @@ func (z *tokenizer) rune(i int) int {
 
 // sign reads a sign that stands for a unit: %, °, ".
 func (z *tokenizer) sign(i, size int) int {
-	z.add(token{id: z.lex.ids[z.text[i:i+size]], start: int32(i), end: int32(i + size)})
+	z.add(token{id: z.lex.number(z.text[i : i+size]), start: int32(i), end: int32(i + size)})
 	return i + size
 }
 

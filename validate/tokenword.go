@@ -15,7 +15,7 @@ func (z *tokenizer) word(i int) int {
 	if i < len(z.text) && (z.text[i] == '\'' || z.text[i] >= utf8.RuneSelf) {
 		return z.knottyWord(start)
 	}
-	z.add(token{id: z.lex.ids[z.low[start:i]], start: int32(start), end: int32(i), simple: true})
+	z.add(token{id: z.lex.number(z.low[start:i]), start: int32(start), end: int32(i), simple: true})
 	return i
 }
 
@@ -48,7 +48,7 @@ func (z *tokenizer) knottyWord(i int) int {
 	if cut >= 0 && !bytes.HasSuffix(b, []byte("n't")) {
 		b = b[:cut]
 	}
-	z.add(token{id: z.lex.ids[string(b)], start: int32(start), end: int32(i)})
+	z.add(token{id: z.lex.number(string(b)), start: int32(start), end: int32(i)})
 	return i
 }
 
