@@ -14,21 +14,14 @@ type opener struct {
 // mostAnchors is how many different anchors there may be.
 const mostAnchors = 1024
 
-// anchorSet is a set of anchors.
-type anchorSet [mostAnchors / 64]uint64
-
-func (set *anchorSet) add(n int32)      { set[n/64] |= 1 << (n % 64) }
-func (set *anchorSet) has(n int32) bool { return set[n/64]&(1<<(n%64)) != 0 }
-
-// anchored gives the anchors that stand in a sentence.
-func (l *lexicon) anchored(s *sentence) (there anchorSet) {
+// anchored adds the anchors that stand in a sentence.
+func (l *lexicon) anchored(s *sentence, there bitset) {
 	there.add(0)
 	for i := range s.len() {
 		for _, n := range l.anchors[s.at(i).id] {
 			there.add(n)
 		}
 	}
-	return there
 }
 
 // index notes for each word the phrases that it may open, and the anchors that

@@ -10,7 +10,7 @@ import (
 // ingredient is used.
 type methodWords struct {
 	lex   *lexicon
-	known []bool          // by the number of a word, whether it is said, in the singular
+	known bitset          // the numbers of the words that are said, in the singular
 	rare  map[string]bool // what is said and the lexicon does not know, in the singular
 	uses  []use
 	all   bool // "all the ingredients", "everything"
@@ -25,7 +25,7 @@ func (t *Text) method() *methodWords {
 }
 
 func (t *Text) readMethod() *methodWords {
-	m := &methodWords{lex: t.lex, known: make([]bool, len(t.lex.words)), rare: map[string]bool{}}
+	m := &methodWords{lex: t.lex, known: make(bitset, len(t.lex.words)/64+1), rare: map[string]bool{}}
 	for s := range t.sentences(placeStep, placeHeading) {
 		for i := range s.len() {
 			m.take(s, i)
@@ -41,14 +41,14 @@ func (t *Text) readMethod() *methodWords {
 // take notes a word.
 func (m *methodWords) take(s *sentence, i int) {
 	if t := s.at(i); t.simple && t.id != 0 {
-		m.known[m.lex.singular[t.id]] = true
+		m.known.add(m.lex.singular[t.id])
 	} else {
 		m.rare[singular(plain(s.word(i)))] = true
 	}
 }
 
 // say reports whether a word stands in the steps. It is in the singular.
-func (m *methodWords) say(w string) bool { return m.known[m.lex.ids[w]] || m.rare[w] }
+func (m *methodWords) say(w string) bool { return m.known.has(m.lex.number(w)) || m.rare[w] }
 
 // collectives are the words that stand for ingredients of a kind.
 var collectives = map[string][]ItemKind{

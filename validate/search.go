@@ -10,7 +10,9 @@ type hit struct {
 
 // search finds the phrases of a sentence.
 func (l *lexicon) search(s *sentence, found []hit) []hit {
-	there := l.anchored(s)
+	var few [mostAnchors / 64]uint64
+	there := bitset(few[:])
+	l.anchored(s, there)
 	for i := range s.len() {
 		for _, o := range l.openers[s.at(i).id] {
 			if !there.has(o.anchor) {
