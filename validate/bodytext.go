@@ -1,9 +1,6 @@
 package validate
 
 import (
-	"html"
-	"strings"
-
 	"github.com/yuin/goldmark/ast"
 	extast "github.com/yuin/goldmark/extension/ast"
 
@@ -88,6 +85,9 @@ func (r *bodyReader) leaf(n ast.Node, in passage) *passage {
 		p.denied = p.denied || r.heading != nil && r.heading.headsDenied()
 	}
 	w := scribe{source: r.body.Source}
+	if l := n.Lines(); l.Len() > 0 {
+		w.text.Grow(l.At(l.Len()-1).Stop - l.At(0).Start)
+	}
 	w.inline(n)
 	return r.take(&p, &w)
 }
@@ -110,112 +110,3 @@ func (r *bodyReader) take(p *passage, w *scribe) *passage {
 	r.passages = append(r.passages, p)
 	return p
 }
-
-// A scribe puts the words of inline nodes into one line and keeps their
-// places.
-type scribe struct {
-	source []byte
-	text   strings.Builder
-	pieces []piece
-	links  []string
-	end    int // in the source, of what was written last
-}
-
-// inline writes what stands below a node. What is struck out is not said.
-func (w *scribe) inline(n ast.Node) {
-	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
-		switch c := c.(type) {
-		case *ast.Text:
-			w.segment(c.Segment.Start, c.Segment.Stop, c.IsRaw() || n.Kind() == ast.KindCodeSpan)
-			if c.SoftLineBreak() || c.HardLineBreak() {
-				w.space()
-			}
-		case *ast.String:
-			w.piece(straightApostrophe.Replace(html.UnescapeString(string(c.Value))), w.end, 1)
-		case *ast.Link:
-			w.links = append(w.links, string(c.Destination))
-			w.inline(c)
-		case *ast.AutoLink, *ast.RawHTML, *extast.Strikethrough, *extast.FootnoteLink, *extast.FootnoteBacklink:
-		default:
-			w.inline(c)
-		}
-	}
-}
-
-// segment writes a stretch of the source. What stands for another character,
-// as &frac14; or \*, becomes that character unless raw.
-func (w *scribe) segment(from, to int, raw bool) {
-	for start := from; start < to; {
-		i := start
-		for i < to && !w.isSpecial(i, to, raw) {
-			i++
-		}
-		w.piece(string(w.source[start:i]), start, i-start)
-		start = i
-		if i < to {
-			start = w.special(i, to)
-		}
-	}
-	w.end = to
-}
-
-// isSpecial reports whether something at i is not written as it stands.
-func (w *scribe) isSpecial(i, to int, raw bool) bool {
-	switch w.source[i] {
-	case '&', '\\':
-		return !raw
-	case apostropheMark[0]:
-		return strings.HasPrefix(string(w.source[i:min(i+len(apostropheMark), to)]), apostropheMark)
-	}
-	return false
-}
-
-// apostropheMark is the apostrophe that typesetters use. Texts are read with
-// the straight one.
-const apostropheMark = "’"
-
-var straightApostrophe = strings.NewReplacer(apostropheMark, "'")
-
-// special writes the character that an entity or a backslash at i stands for,
-// and gives its end.
-func (w *scribe) special(i, to int) int {
-	const longest = 32
-	if w.source[i] == apostropheMark[0] {
-		w.piece("'", i, len(apostropheMark))
-		return i + len(apostropheMark)
-	}
-	if w.source[i] == '\\' {
-		if i+1 < to && strings.IndexByte("!\"#$%&'()*+,-./:;<=>?@[\\]^_`{|}~", w.source[i+1]) >= 0 {
-			i++
-		}
-		w.piece(string(w.source[i:i+1]), i, 1)
-		return i + 1
-	}
-	if end := strings.IndexByte(string(w.source[i:min(to, i+longest)]), ';'); end > 0 {
-		written := string(w.source[i : i+end+1])
-		if c := html.UnescapeString(written); c != written {
-			w.piece(c, i, len(written))
-			return i + end + 1
-		}
-	}
-	w.piece("&", i, 1)
-	return i + 1
-}
-
-func (w *scribe) piece(s string, source, length int) {
-	if s == "" {
-		return
-	}
-	w.pieces = append(w.pieces, piece{w.text.Len(), source, min(length, len(s))})
-	if strings.ContainsAny(s, "\n\r\t\u00a0\u2002\u2003\u2009\u202f") {
-		s = oneLine.Replace(s)
-	}
-	w.text.WriteString(s)
-	w.end = source + length
-}
-
-// oneLine puts spaces in the place of every character that ends a line or
-// moves on it, as many as it has bytes.
-var oneLine = strings.NewReplacer("\n", " ", "\r", " ", "\t", " ", "\u00a0", "  ", "\u2002", "   ", "\u2003", "   ", "\u2009", "   ", "\u202f", "   ")
-
-func (w *scribe) space() { w.text.WriteByte(' ') }

@@ -94,7 +94,7 @@ func (s *sentence) pos(i int) content.Pos { return s.trace.pos(int(s.at(i).start
 func (p *passage) cut(l *lexicon) {
 	p.lex = l
 	p.low = lowerASCII(p.text)
-	z := tokenizer{lex: l, text: p.text, low: p.low, tokens: make([]token, 0, len(p.text)/5+4)}
+	z := tokenizer{lex: l, text: p.text, low: p.low, tokens: make([]token, 0, len(p.text)/5+4), ends: make([]sentence, 0, len(p.text)/80+1)}
 	z.run()
 	p.tokens, p.sentences = z.tokens, z.ends
 	var hits [64]hit

@@ -1,0 +1,141 @@
+package validate
+
+import (
+	"html"
+	"strings"
+
+	"github.com/yuin/goldmark/ast"
+	extast "github.com/yuin/goldmark/extension/ast"
+)
+
+// A scribe puts the words of inline nodes into one line and keeps their
+// places.
+type scribe struct {
+	source []byte
+	text   strings.Builder
+	pieces []piece
+	links  []string
+	end    int // in the source, of what was written last
+}
+
+// inline writes what stands below a node. What is struck out is not said.
+func (w *scribe) inline(n ast.Node) {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		switch c := c.(type) {
+		case *ast.Text:
+			w.segment(c.Segment.Start, c.Segment.Stop, c.IsRaw() || n.Kind() == ast.KindCodeSpan)
+			if c.SoftLineBreak() || c.HardLineBreak() {
+				w.space()
+			}
+		case *ast.String:
+			w.piece(straightApostrophe.Replace(html.UnescapeString(string(c.Value))), w.end, 1)
+		case *ast.Link:
+			w.links = append(w.links, string(c.Destination))
+			w.inline(c)
+		case *ast.AutoLink, *ast.RawHTML, *extast.Strikethrough, *extast.FootnoteLink, *extast.FootnoteBacklink:
+		default:
+			w.inline(c)
+		}
+	}
+}
+
+// segment writes a stretch of the source. What stands for another character,
+// as &frac14; or \*, becomes that character unless raw.
+func (w *scribe) segment(from, to int, raw bool) {
+	for start := from; start < to; {
+		i := start
+		for i < to && !w.isSpecial(i, to, raw) {
+			i++
+		}
+		w.asWritten(start, i)
+		start = i
+		if i < to {
+			start = w.special(i, to)
+		}
+	}
+	w.end = to
+}
+
+// isSpecial reports whether something at i is not written as it stands.
+func (w *scribe) isSpecial(i, to int, raw bool) bool {
+	switch w.source[i] {
+	case '&', '\\':
+		return !raw
+	case apostropheMark[0]:
+		return strings.HasPrefix(string(w.source[i:min(i+len(apostropheMark), to)]), apostropheMark)
+	}
+	return false
+}
+
+// apostropheMark is the apostrophe that typesetters use. Texts are read with
+// the straight one.
+const apostropheMark = "’"
+
+var straightApostrophe = strings.NewReplacer(apostropheMark, "'")
+
+// special writes the character that an entity or a backslash at i stands for,
+// and gives its end.
+func (w *scribe) special(i, to int) int {
+	const longest = 32
+	if w.source[i] == apostropheMark[0] {
+		w.piece("'", i, len(apostropheMark))
+		return i + len(apostropheMark)
+	}
+	if w.source[i] == '\\' {
+		if i+1 < to && strings.IndexByte("!\"#$%&'()*+,-./:;<=>?@[\\]^_`{|}~", w.source[i+1]) >= 0 {
+			i++
+		}
+		w.piece(string(w.source[i:i+1]), i, 1)
+		return i + 1
+	}
+	if end := strings.IndexByte(string(w.source[i:min(to, i+longest)]), ';'); end > 0 {
+		written := string(w.source[i : i+end+1])
+		if c := html.UnescapeString(written); c != written {
+			w.piece(c, i, len(written))
+			return i + end + 1
+		}
+	}
+	w.piece("&", i, 1)
+	return i + 1
+}
+
+// asWritten writes a stretch of the source in which nothing stands for anything
+// else.
+func (w *scribe) asWritten(from, to int) {
+	if from == to {
+		return
+	}
+	w.pieces = append(w.pieces, piece{w.text.Len(), from, to - from})
+	if b := w.source[from:to]; hasBlank(b) {
+		w.text.WriteString(oneLine.Replace(string(b)))
+	} else {
+		w.text.Write(b)
+	}
+	w.end = to
+}
+
+// piece writes what stands for a stretch of the source.
+func (w *scribe) piece(s string, source, length int) {
+	if s == "" {
+		return
+	}
+	w.pieces = append(w.pieces, piece{w.text.Len(), source, min(length, len(s))})
+	w.text.WriteString(oneLine.Replace(s))
+	w.end = source + length
+}
+
+// hasBlank reports whether b may hold something that oneLine replaces.
+func hasBlank(b []byte) bool {
+	for i, c := range b {
+		if c < ' ' || i+1 < len(b) && (c == 0xc2 && b[i+1] == 0xa0 || c == 0xe2 && b[i+1] == 0x80) {
+			return true // of U+00A0; of U+2000 to U+203F
+		}
+	}
+	return false
+}
+
+// oneLine puts spaces in the place of every character that ends a line or
+// moves on it, as many as it has bytes.
+var oneLine = strings.NewReplacer("\n", " ", "\r", " ", "\t", " ", "\u00a0", "  ", "\u2002", "   ", "\u2003", "   ", "\u2009", "   ", "\u202f", "   ")
+
+func (w *scribe) space() { w.text.WriteByte(' ') }
