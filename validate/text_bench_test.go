@@ -32,18 +32,3 @@ func BenchmarkText(b *testing.B) {
 		i++
 	}
 }
-
-// BenchmarkSite judges a site of 10,000 recipes, the example's over and over. It
-// is meant to take a few seconds on two processors.
-func BenchmarkSite(b *testing.B) {
-	names, texts := exampleRecipes(b)
-	s := &content.Site{}
-	for i := range 10_000 {
-		r, _ := content.ReadRecipe(names[i%len(names)], texts[i%len(texts)])
-		s.Recipes = append(s.Recipes, r)
-	}
-	b.ResetTimer()
-	for b.Loop() {
-		Check(s, nil, content.Date{Year: 2026, Month: 11, Day: 25})
-	}
-}
