@@ -16,9 +16,10 @@ const notesHelp = `Print the show notes of an episode, to paste where the progra
     --format text    as plain text, with the address behind each link
     --format html    as HTML of paragraphs, lists and links alone
 
-For example, straight onto the clipboard of a Linux desktop:
+For example; with "| wl-copy" after it, straight onto the clipboard of a Linux
+desktop:
 
-    stillroom notes content/episodes/five-per-cent.md --format html | wl-copy
+    stillroom notes content/episodes/five-per-cent.md --format html
 
 Without --format both are printed, first the text. Each has at most 4,000 bytes,
 since directories and players cut what is longer. Where there is no room for all,
