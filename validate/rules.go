@@ -143,6 +143,7 @@ var Rules = []*Rule{
 	recipeUnspoken,
 	recordingBroken,
 	recordingDiffers,
+	recordingElsewhere,
 	remakeLarge,
 	repeatedKey,
 	reprocessCold,
