@@ -1,6 +1,6 @@
 // A plain web server for the checks, with the manners of a host that one would choose: it compresses text, lets
-// hashed names be kept for a year and asks again for the rest, names types truly, and answers 404 with the 404 page.
-// Sources: RFC 9110 and RFC 9111; RFC 8246 (immutable).
+// hashed names be kept for a year and asks again for the rest, names types truly, gives parts of recordings, and answers
+// 404 with the 404 page. Sources: RFC 9110, 14 for the parts, and RFC 9111; RFC 8246 (immutable).
 import fs from 'node:fs';
 import http from 'node:http';
 import path from 'node:path';
@@ -57,6 +57,15 @@ function send(status, file, request, response) {
     body = zlib.brotliCompressSync(body, { params: { [zlib.constants.BROTLI_PARAM_QUALITY]: 5 } });
     headers['Content-Encoding'] = 'br';
     headers.Vary = 'Accept-Encoding';
+  }
+  if (/^audio\//.test(type)) {
+    headers['Accept-Ranges'] = 'bytes'; // without which no browser plays from the middle
+    const part = /^bytes=(\d+)-(\d*)$/.exec(request.headers.range ?? '');
+    if (part) {
+      const [first, last] = [Number(part[1]), Math.min(Number(part[2] || body.length), body.length - 1)];
+      headers['Content-Range'] = first > last ? `bytes */${body.length}` : `bytes ${first}-${last}/${body.length}`;
+      [status, body] = first > last ? [416, Buffer.alloc(0)] : [206, body.subarray(first, last + 1)];
+    }
   }
   headers['Content-Length'] = body.length;
   response.writeHead(status, headers);
