@@ -113,6 +113,9 @@ func (c *scaleCommand) way(r *content.Recipe) (int, error) {
 		}
 		known = append(known, string(k.Way.V))
 	}
+	if known == nil {
+		return 0, fmt.Errorf("%s does not say yet how it is kept", r.Name.V)
+	}
 	return 0, fmt.Errorf("%s is not kept by %s; its ways are %s", r.Name.V, c.Way, strings.Join(known, ", "))
 }
 

@@ -96,6 +96,18 @@ func faultsOf(a Arrival) []content.Fault {
 	return left
 }
 
+// The author is told of canning where a page speaks of it, and of it alone.
+func TestCanningWords(t *testing.T) {
+	for text, want := range map[string]string{
+		"Process in a water-bath canner": "Process", "Sterilise the jars": "Sterilise", "leave 1/4 inch headspace": "headspace",
+		"Pulse in the food processor": "", "cover with a lid": "", "in cans": "",
+	} {
+		if got := canningWords.FindString(text); got != want {
+			t.Errorf("in %q: %q, want %q", text, got, want)
+		}
+	}
+}
+
 // Pages declare their letters in many ways: HTML standard, 13.2.3.
 func TestLetters(t *testing.T) {
 	page := func(head, name string) []byte {

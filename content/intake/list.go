@@ -73,21 +73,32 @@ func writeIngredients(f *front, groups []group) {
 	}
 }
 
-// kindWords are the last words of names, and the kind that they speak of.
+// kindWords are the words of names, and the kind that they speak of.
 var kindWords = []struct {
 	word *regexp.Regexp
 	kind content.Kind
 }{
-	{regexp.MustCompile(`\bjams?\b`), content.Jam}, {regexp.MustCompile(`\bjell(y|ies)\b`), content.Jelly},
-	{regexp.MustCompile(`\bmarmalades?\b`), content.Marmalade}, {regexp.MustCompile(`\bconserves?\b`), content.Conserve},
-	{regexp.MustCompile(`\b(apple|pear|plum|peach|pumpkin|fruit) butter\b`), content.FruitButter}, {regexp.MustCompile(`\bsyrups?\b`), content.Syrup},
-	{regexp.MustCompile(`\bjuice\b`), content.Juice}, {regexp.MustCompile(`sauces?\b`), content.Sauce},
-	{regexp.MustCompile(`\bsalsas?\b`), content.Salsa}, {regexp.MustCompile(`\b(ketchup|catsup)\b`), content.Ketchup},
-	{regexp.MustCompile(`\bchutneys?\b`), content.Chutney}, {regexp.MustCompile(`\brelish(es)?\b`), content.Relish},
-	{regexp.MustCompile(`\bpickle[sd]?\b`), content.Pickle}, {regexp.MustCompile(`\bpie fillings?\b`), content.PieFilling},
-	{regexp.MustCompile(`\b(soup|stock|broth)\b`), content.Soup}, {regexp.MustCompile(`\b(sauerkraut|kimchi|fermented)\b`), content.Ferment},
-	{regexp.MustCompile(`\bvinegar\b`), content.Vinegar}, {regexp.MustCompile(`\bcordial\b`), content.Cordial},
+	{words(`jams?`), content.Jam},
+	{words(`jelly|jellies`), content.Jelly},
+	{words(`marmalades?`), content.Marmalade},
+	{words(`conserves?`), content.Conserve},
+	{words(`(apple|pear|plum|peach|pumpkin|fruit) butter`), content.FruitButter},
+	{words(`syrups?`), content.Syrup},
+	{words(`juice`), content.Juice},
+	{words(`\w*sauces?`), content.Sauce}, // applesauce
+	{words(`salsas?`), content.Salsa},
+	{words(`ketchup|catsup`), content.Ketchup},
+	{words(`chutneys?`), content.Chutney},
+	{words(`relish(es)?`), content.Relish},
+	{words(`pickle[sd]?`), content.Pickle},
+	{words(`pie fillings?`), content.PieFilling},
+	{words(`soup|stock|broth`), content.Soup},
+	{words(`sauerkraut|kimchi|fermented`), content.Ferment},
+	{words(`vinegar`), content.Vinegar},
+	{words(`cordial`), content.Cordial},
 }
+
+func words(pattern string) *regexp.Regexp { return regexp.MustCompile(`\b(?:` + pattern + `)\b`) }
 
 // writeKind writes the kind that the name speaks of last: pickled beet relish
 // is a relish.

@@ -180,15 +180,21 @@ func isNoTime(text string) bool { return iso.MatchString(text) && isoDuration(te
 // one.
 func writeFormerly(f *front, address string) {
 	u, err := url.Parse(address)
-	if err != nil || u.Path == "" || u.Path == "/" || u.RawQuery != "" || strings.ContainsAny(u.Path, " \\") || path.Clean(u.Path) != strings.TrimSuffix(u.Path, "/") {
+	if err != nil || !isOldPath(u) {
 		return
 	}
 	f.check("", "readers of the old address will be led here; take it away if it was not on your site")
 	f.WriteString("formerly:\n  - " + scalar(u.Path) + "\n")
 }
 
+// isOldPath reports whether a folder of pages can answer to an old address.
+func isOldPath(u *url.URL) bool {
+	plain := strings.TrimSuffix(u.Path, "/")
+	return plain != "" && u.RawQuery == "" && path.Clean(plain) == plain && !strings.ContainsAny(plain, ` \`)
+}
+
 // canningWords tell that a text speaks of food that is canned.
-var canningWords = regexp.MustCompile(`(?i)\b(water[- ]bath|cann(er|ing|ed)|process(ed|ing)?|head ?space|pressure|steriliz|sterilis|seal(s|ed)?|lids?|psi|shelf[- ]stable)\b`)
+var canningWords = regexp.MustCompile(`(?i)\b(water[- ]bath|cann(er|ing|ed)|process(ed|ing)?|head ?space|pressure|sterili[sz]\w*|seal(s|ed)?|psi|shelf[- ]stable)\b`)
 
 // writeKeeping leaves to the author how the food is kept.
 func writeKeeping(f *front, text string) {
