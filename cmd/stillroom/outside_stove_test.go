@@ -50,7 +50,7 @@ var stoveCheckers = []outsider{
 		command:  func(s site) []string { return stoveScript("asked.mjs", s) },
 		damages: []damage{
 			{"a larger jar allowed", replace(stoveRecipe, `A larger jar</b> <span class="verdict">You may not`, `A larger jar</b> <span class="verdict">You may`), "what stands open"},
-			{"answers that a click alone opens", replace(stoveRecipe, "<summary>", "<summary inert>"), "does not open by the enter key"},
+			{"answers that a click alone opens", replace(stoveRecipe, `<summary><b class="ask">Acid`, `<summary inert><b class="ask">Acid`), "does not open by the enter key"},
 			{"what is unknown told as what may be", add("assets/style.*.css", ".unknown .verdict{border-style:solid!important}"), "what is unknown looks like the rest"},
 			{"a card that forbids nothing", replace("recipes/crushed-tomatoes/card/index.html", "You may not:", "You may:"), "what the card forbids"},
 			{"juice for one batch", replace("recipes/crab-apple-jelly/index.html", `data-amount="4 cup||q"`, ""), "the juice of half a batch"},
