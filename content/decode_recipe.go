@@ -63,6 +63,10 @@ func (d *decoder) recipe(v value, r *Recipe) {
 			r.Keeping = d.keepings(v)
 		case "checked":
 			r.Checked = d.checked(v)
+		case "corrections":
+			r.Corrections = d.corrections(v)
+		case "withdrawn":
+			r.Withdrawn = d.withdrawn(v)
 		case "tags":
 			r.Tags = d.texts(v)
 		case "formerly":

@@ -132,6 +132,8 @@ var RecipeKeys = KeyTable{
 	{Name: "scale", Want: WantKeys, Keys: scaleKeys, Doc: "how far readers may scale the batch"},
 	{Name: "keeping", Want: WantKeys, List: true, Required: true, Keys: keepingKeys, Doc: "the ways in which it keeps, the main one first"},
 	{Name: "checked", Want: WantKeys, Keys: checkedKeys, Doc: "against which edition of the tables it was last checked, and when; fill writes it"},
+	{Name: "corrections", Want: WantKeys, List: true, Keys: correctionKeys, Doc: "what readers with an older copy must put right in it"},
+	{Name: "withdrawn", Want: WantKeys, Keys: withdrawnKeys, Doc: "takes the recipe back: its address tells why, and nothing of it is published any more"},
 	{Name: "tags", List: true, Doc: "words to find it by"},
 	{Name: "formerly", Want: WantPath, List: true, Doc: "old paths that lead here now"},
 	{Name: "inspired_by", Doc: "whom or what it owes something to"},
@@ -209,6 +211,15 @@ var (
 	checkedKeys = KeyTable{
 		{Name: "edition", Want: WantDate, Required: true, Doc: "the edition of the tables, a day"},
 		{Name: "date", Want: WantDate, Required: true, Doc: "the day of the check"},
+	}
+	correctionKeys = KeyTable{
+		{Name: "date", Want: WantDate, Required: true, Doc: "the day of the correction"},
+		{Name: "text", Required: true, Doc: "what was wrong, and what is right"},
+	}
+	withdrawnKeys = KeyTable{
+		{Name: "date", Want: WantDate, Required: true, Doc: "the day on which it was taken back"},
+		{Name: "reason", Required: true, Doc: "why, for those who have made it"},
+		{Name: "instead", Want: WantSlug, Doc: "a recipe to make in its place, by the name of its file"},
 	}
 	batchKeys = KeyTable{
 		{Name: "made", Want: WantDate, Doc: "the day on which it was made"},

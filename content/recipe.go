@@ -27,6 +27,8 @@ type Recipe struct {
 	InspiredBy  Field[string]
 	Keeping     []Keeping // the first is the main one
 	Checked     Checked
+	Corrections []Correction
+	Withdrawn   *Withdrawal // nil unless it was taken back
 	Batches     []Batch
 	Accept      []Acceptance
 	Marks       []Field[string] // what is still to be checked, from comments that begin with "check:"
