@@ -47,7 +47,7 @@ func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Repor
 	fs = append(fs, sideBySide(len(s.Recipes), func(i int) []Finding { return checkRecipe(s.Recipes[i], Rules) })...)
 	fs = append(fs, sideBySide(len(s.Episodes), func(i int) []Finding { return checkEpisode(s.Episodes[i], s, Rules) })...)
 	fs = append(fs, sideBySide(len(s.Pages), func(i int) []Finding { return checkText(textOfPage(s.Pages[i]), Rules) })...)
-	whole := checkSite(s, Rules)
+	whole := append(checkSite(s, Rules), checkDay(s, day, Rules)...)
 	takeSiteAsRead(whole, s)
 	fs = append(fs, whole...)
 	sortFindings(fs)
@@ -59,8 +59,11 @@ func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Repor
 }
 
 // checkRecipe runs the rules on one recipe and takes what its author accepted
-// as read.
+// as read. What is withdrawn was wrong, and is not published: it is let be.
 func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
+	if r.Withdrawn != nil {
+		return nil
+	}
 	items := itemsOf(r)
 	matches := make([]*Match, len(r.Keeping))
 	for i := range r.Keeping {
@@ -141,6 +144,16 @@ func checkSite(s *content.Site, rules []*Rule) []Finding {
 	for _, rule := range rules {
 		if rule.CheckSite != nil {
 			fs = append(fs, rule.stamp(rule.CheckSite(s))...)
+		}
+	}
+	return fs
+}
+
+func checkDay(s *content.Site, day content.Date, rules []*Rule) []Finding {
+	var fs []Finding
+	for _, rule := range rules {
+		if rule.CheckDay != nil {
+			fs = append(fs, rule.stamp(rule.CheckDay(s, day))...)
 		}
 	}
 	return fs

@@ -13,6 +13,8 @@ import (
 // only what a change touches. What was read anew is known by its new pointer.
 // The zero Desk is ready; it serves one goroutine at a time.
 type Desk struct {
+	Day content.Date // as of which the site is judged; zero if nobody knows it
+
 	alone  memo[any]               // what was found in a file by itself
 	beside memo[illustrated]       // in the files that it names
 	faults map[content.File]string // what is wrong with each picture; empty if it is sound
@@ -67,6 +69,7 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 			whole = append(whole, rule.stamp(rule.CheckSite(s))...)
 		}
 	}
+	whole = append(whole, checkDay(s, d.Day, Rules)...)
 	takeSiteAsRead(whole, s)
 	fs = append(fs, whole...)
 	sortFindings(fs)

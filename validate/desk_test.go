@@ -31,7 +31,7 @@ type writer struct {
 func TestDesk(t *testing.T) {
 	w := &writer{random: rand.New(rand.NewPCG(5, 6)), fsys: fstest.MapFS{}, known: make(map[string]any), faults: make(map[string][]content.Fault)}
 	w.copyStarter(t)
-	var d Desk
+	d := Desk{Day: content.Date{Year: 2026, Month: 11, Day: 25}}
 	rounds, seen := 120, make(map[string]int)
 	if testing.Short() {
 		rounds = 30
@@ -39,7 +39,7 @@ func TestDesk(t *testing.T) {
 	for i := range rounds {
 		what := w.change()
 		s, faults := w.read(t)
-		want, _, _ := Check(s, faults, content.Date{Year: 2026, Month: 11, Day: 25})
+		want, _, _ := Check(s, faults, d.Day)
 		got := d.Check(s, faults)
 		if diff := cmp.Diff(want, got); diff != "" {
 			t.Fatalf("change %d, %s (-fresh +desk):\n%s", i, what, diff)

@@ -21,6 +21,7 @@ type Rule struct {
 	CheckKeeping func(*content.Recipe, *Match) []Finding // once for each way of keeping
 	CheckEpisode func(*content.Episode, *content.Site) []Finding
 	CheckSite    func(*content.Site) []Finding
+	CheckDay     func(*content.Site, content.Date) []Finding // on the site, as of a day; zero if nobody knows it
 
 	Practice  *Practice             // what a text must not tell its readers to do
 	CheckText func(*Text) []Finding // once for each recipe, episode and page

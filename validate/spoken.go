@@ -26,7 +26,7 @@ func (t *Text) episodeRecipes() (all []spoken) {
 		}
 		seen[slug.V] = true
 		for _, r := range t.Site.Recipes {
-			if r.Slug == slug.V {
+			if r.Slug == slug.V && r.Withdrawn == nil {
 				all = append(all, spokenRecipe(r))
 			}
 		}

@@ -150,6 +150,7 @@ func (p *Preview) build() {
 	site, faults := p.book.judged()
 	shown := p.book.shown()
 	s := newState(p.book, day)
+	p.desk.Day = day
 	var judging sync.WaitGroup
 	judging.Go(func() { s.report = p.desk.Check(site, faults) })
 	theme, trouble := p.theme.of(shown.Settings.Theme.V)
