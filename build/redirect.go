@@ -2,24 +2,56 @@ package build
 
 import (
 	"html"
+	"net/http"
 	"net/url"
 	"path"
+	"slices"
 	"strings"
 )
+
+// A move is an old path and the address that took its place.
+type move struct {
+	From string `json:"from"`
+	To   string `json:"to"`
+	name string
+}
+
+// moves gives every old path of a recipe, in order of path: of one that was
+// taken back too, whose address says so.
+func (e *edition) moves() []move {
+	var all []move
+	for _, r := range slices.Concat(e.recipes, e.withdrawn) {
+		for _, old := range r.Formerly {
+			all = append(all, move{old.V, recipeAddress(r), r.Name.V})
+		}
+	}
+	slices.SortFunc(all, func(a, b move) int { return strings.Compare(a.From, b.From) })
+	return all
+}
 
 // redirects are small pages at the paths that recipes had before. They send
 // readers on, and tell search engines where the recipe is now.
 func (e *edition) redirects() []File {
 	var files []File
-	for _, r := range e.recipes {
-		for _, old := range r.Formerly {
-			files = append(files, File{
-				Path: redirectPath(old.V),
-				Data: e.redirect(r.Name.V, recipeAddress(r)),
-			})
-		}
+	for _, m := range e.moves() {
+		files = append(files, File{Path: redirectPath(m.From), Data: e.redirect(m.name, m.To)})
 	}
 	return files
+}
+
+// redirectList is for a host that can answer with a redirect of its own, which
+// is better than a page that sends readers on: /redirects.json. No two hosts
+// want such a list in one form; 301 is RFC 9110, 15.4.2.
+func (e *edition) redirectList() []File {
+	type answer struct {
+		move
+		Status int `json:"status"`
+	}
+	list := []answer{}
+	for _, m := range e.moves() {
+		list = append(list, answer{m, http.StatusMovedPermanently})
+	}
+	return []File{{Path: "redirects.json", Data: mustJSON(map[string]any{"redirects": list})}}
 }
 
 // redirectPath is where a host looks for an old path: a page if it names one,

@@ -37,5 +37,6 @@ func (e *edition) products(pages []File) ([]File, error) {
 		e.recipeFiles(),
 		e.chapterFiles(),
 		e.redirects(),
+		e.redirectList(),
 	))
 }
