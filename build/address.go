@@ -73,6 +73,10 @@ var unaccented = strings.Fields(
 // follows a # or a ?.
 func (e *edition) addresses() map[string]bool {
 	out := map[string]bool{homeAddress: true, recipesAddress: true, searchAddress: true}
+	for _, r := range e.withdrawn {
+		out[recipeAddress(r)] = true
+		out[cardAddress(r)] = true
+	}
 	for _, ep := range e.episodes {
 		out[episodeAddress(ep)] = true
 		out[showNotesAddress] = true

@@ -25,6 +25,7 @@ type CardPage struct {
 	Canned      bool
 	Refusals    []Refusal
 	Asked       Asked
+	Corrections []Correction
 	Published   Day
 	Checked     Day // when it was last checked against the tables of tested processes
 }
@@ -69,6 +70,7 @@ func (e *edition) cardPage(r *content.Recipe) (*CardPage, error) {
 		Cautions:    append(texts(r.Cautions), shortCautions(ways)...),
 		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
 		Asked:       asked(r),
+		Corrections: corrections(r),
 		Published:   day(r.Published.V),
 		Checked:     day(r.Checked.Date.V),
 	}

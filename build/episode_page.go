@@ -17,6 +17,7 @@ type EpisodePage struct {
 	Chapters   []ChapterMark
 	Notes      template.HTML
 	Recipes    []SpokenCard
+	Withdrawn  []Link // recipes that it names and that were taken back
 	Links      []OutLink
 	Next       string
 	Transcript []Turn
@@ -60,6 +61,7 @@ func (e *edition) episodePage(at int) (*EpisodePage, error) {
 		Audio:       audio,
 		Notes:       notes,
 		Recipes:     e.spokenCards(ep, audio),
+		Withdrawn:   e.withdrawnLinks(ep),
 		Links:       outLinks(ep.Links),
 		Next:        ep.Next.V,
 		Transcript:  spoken,

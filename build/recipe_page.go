@@ -17,6 +17,7 @@ type RecipePage struct {
 	Fill        string
 	Picture     *Picture
 	Pictures    []Picture
+	Corrections []Correction
 	Facts       []Fact // makes, times
 	HeadNote    template.HTML
 	Scaler      *Scaler
@@ -61,6 +62,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Fill:        fill(r),
 		Picture:     e.picture(r.Picture),
 		Pictures:    e.pictures(r.Pictures),
+		Corrections: corrections(r),
 		Facts:       recipeFacts(r),
 		HeadNote:    method.Before,
 		Scaler:      scaler(r),
@@ -98,7 +100,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		article:     true,
 		nodes:       []node{e.recipeNode(r)},
 		scripts:     []string{"kept.js", "amount.js", "altitude.js", "scaler.js", "stove.js", "drawings.js"},
-		styles:      []string{"drawings.css"},
+		styles:      append([]string{"drawings.css"}, noticeStyles(p.Corrections)...),
 	})
 	p.Vessels = vessels(p.Beside)
 	return p, nil

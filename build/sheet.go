@@ -34,7 +34,7 @@ func (s sheet) write(t *themes.Theme) ([]byte, error) {
 // the one list of them: what is published is all of it, and a preview takes
 // what is looked at.
 func (e *edition) sheets(yield func(sheet) bool) {
-	_ = e.ownSheets(yield) && e.recipeSheets(yield) && e.episodeSheets(yield) && e.plainSheets(yield) && e.gatheredSheets(yield)
+	_ = e.ownSheets(yield) && e.recipeSheets(yield) && e.withdrawnSheets(yield) && e.episodeSheets(yield) && e.plainSheets(yield) && e.gatheredSheets(yield)
 }
 
 // sheetAt finds the page at a path. A recipe's are not looked for among those
@@ -80,6 +80,19 @@ func (e *edition) sheetsOf(r *content.Recipe, yield func(sheet) bool) bool {
 	card := sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File}
 	card.page = func() (any, error) { return e.cardPage(r) }
 	return yield(s) && yield(card)
+}
+
+// withdrawnSheets stand at the addresses of recipes that were taken back.
+func (e *edition) withdrawnSheets(yield func(sheet) bool) bool {
+	for _, r := range e.withdrawn {
+		page := func() *WithdrawnPage { return e.withdrawnPage(r) }
+		card := func() *WithdrawnPage { return e.withdrawnCard(r) }
+		if !yield(sheet{path: pagePath(recipeAddress(r)), kind: "withdrawn", file: r.File, page: ready(page)}) ||
+			!yield(sheet{path: pagePath(cardAddress(r)), kind: "withdrawn", file: r.File, page: ready(card)}) {
+			return false
+		}
+	}
+	return true
 }
 
 func (e *edition) episodeSheets(yield func(sheet) bool) bool {

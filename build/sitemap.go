@@ -78,9 +78,9 @@ func (e *edition) changeDays() map[string]content.Date {
 			days[address] = d
 		}
 	}
-	for _, r := range e.recipes {
+	for _, r := range slices.Concat(e.recipes, e.withdrawn) {
 		for _, address := range []string{recipeAddress(r), recipesAddress, homeAddress} {
-			later(address, changedOn(r))
+			later(address, r.LastChange())
 		}
 	}
 	for _, ep := range e.episodes {

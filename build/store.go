@@ -12,30 +12,38 @@ import (
 // A store holds recipes in every order in which pages want them. Nobody changes
 // it once it is there.
 type store struct {
-	recipes  []*content.Recipe // newest first
-	recipe   map[string]*content.Recipe
-	harvests []harvest // in order of name
-	made     map[time.Month][]*content.Recipe
-	kept     map[content.Way][]*content.Recipe
-	kinds    map[content.Kind][]*content.Recipe
+	recipes   []*content.Recipe // newest first, without the withdrawn ones
+	withdrawn []*content.Recipe // newest first
+	recipe    map[string]*content.Recipe
+	harvests  []harvest // in order of name
+	made      map[time.Month][]*content.Recipe
+	kept      map[content.Way][]*content.Recipe
+	kinds     map[content.Kind][]*content.Recipe
 }
 
 func newStore(recipes []*content.Recipe) *store {
 	s := &store{
-		recipes: slices.Clone(recipes),
-		recipe:  make(map[string]*content.Recipe, len(recipes)),
-		made:    make(map[time.Month][]*content.Recipe),
-		kept:    make(map[content.Way][]*content.Recipe),
-		kinds:   make(map[content.Kind][]*content.Recipe),
+		recipe: make(map[string]*content.Recipe, len(recipes)),
+		made:   make(map[time.Month][]*content.Recipe),
+		kept:   make(map[content.Way][]*content.Recipe),
+		kinds:  make(map[content.Kind][]*content.Recipe),
 	}
 	for _, r := range recipes {
+		if r.Withdrawn != nil {
+			s.withdrawn = append(s.withdrawn, r)
+			continue
+		}
+		s.recipes = append(s.recipes, r)
 		s.recipe[r.Slug] = r
 	}
-	slices.SortFunc(s.recipes, func(a, b *content.Recipe) int {
-		return cmp.Or(newest(a.Published.V, b.Published.V), cmp.Compare(a.Slug, b.Slug))
-	})
+	slices.SortFunc(s.recipes, newestFirst)
+	slices.SortFunc(s.withdrawn, newestFirst)
 	s.gather()
 	return s
+}
+
+func newestFirst(a, b *content.Recipe) int {
+	return cmp.Or(newest(a.Published.V, b.Published.V), cmp.Compare(a.Slug, b.Slug))
 }
 
 // gather sorts the recipes into those of a month, a way, a kind and a produce.
@@ -79,7 +87,7 @@ func (s *store) exchanged(before, after []*content.Recipe) (*store, bool) {
 
 // sameShelves reports whether two recipes stand at the same place on all lists.
 func sameShelves(a, b *content.Recipe) bool {
-	return a.Slug == b.Slug && a.Published.V == b.Published.V && a.Kind.V == b.Kind.V &&
+	return a.Slug == b.Slug && (a.Withdrawn == nil) == (b.Withdrawn == nil) && a.Published.V == b.Published.V && a.Kind.V == b.Kind.V &&
 		slices.EqualFunc(a.Produce, b.Produce, func(a, b content.Field[string]) bool { return a.V == b.V }) &&
 		slices.Equal(Season(a), Season(b)) && slices.Equal(waysOf(a), waysOf(b))
 }
@@ -87,7 +95,7 @@ func sameShelves(a, b *content.Recipe) bool {
 // exchange puts one recipe in the place of another.
 func (s *store) exchange(old, by *content.Recipe) *store {
 	next := &store{
-		recipes: exchangeIn(s.recipes, old, by), recipe: s.recipe, harvests: slices.Clone(s.harvests),
+		recipes: exchangeIn(s.recipes, old, by), withdrawn: exchangeIn(s.withdrawn, old, by), recipe: s.recipe, harvests: slices.Clone(s.harvests),
 		made: exchangeInEach(s.made, old, by), kept: exchangeInEach(s.kept, old, by), kinds: exchangeInEach(s.kinds, old, by),
 	}
 	if s.recipe[old.Slug] == old {
