@@ -4,14 +4,10 @@ import (
 	"cmp"
 	"encoding/xml"
 	"slices"
-	"strings"
 	"time"
 
 	"stillroom/content"
 )
-
-// inFeed is how many recipes a feed holds, the last changed first.
-const inFeed = 50
 
 // An atomFeed is RFC 4287's feed element.
 type atomFeed struct {
@@ -44,6 +40,13 @@ type atomEntry struct {
 	Links      []atomLink     `xml:"link"`
 	Categories []atomCategory `xml:"category"`
 	Summary    string         `xml:"summary"`
+	Content    atomText       `xml:"content"`
+}
+
+// An atomText holds HTML, escaped once: RFC 4287, 3.1.1.2.
+type atomText struct {
+	Type string `xml:"type,attr"`
+	HTML string `xml:",chardata"`
 }
 
 type atomCategory struct {
@@ -78,57 +81,17 @@ func (e *edition) atom() []File {
 func (e *edition) atomEntry(r *content.Recipe) atomEntry {
 	entry := atomEntry{
 		ID:        e.feedID(r),
-		Title:     r.Name.V,
+		Title:     feedTitle(r),
 		Published: moment(r.Published.V),
-		Updated:   moment(changedOn(r)),
+		Updated:   moment(r.LastChange()),
 		Links:     []atomLink{{"alternate", "text/html", e.absolute(recipeAddress(r))}},
-		Summary:   r.Summary.V,
+		Summary:   feedSummary(r),
+		Content:   atomText{"html", e.feedText(r)},
 	}
 	for _, term := range feedTags(r) {
 		entry.Categories = append(entry.Categories, atomCategory{term})
 	}
 	return entry
-}
-
-// feedTags are the kind of food and the tags, each once.
-func feedTags(r *content.Recipe) []string {
-	return once(append([]string{string(r.Kind.V)}, texts(r.Tags)...))
-}
-
-// feedID is the permanent name of a recipe in feeds: the first address that it
-// had on this site. RFC 4287, 4.2.6: it must not change, even when the entry
-// moves.
-func (e *edition) feedID(r *content.Recipe) string {
-	for _, old := range r.Formerly {
-		if name, ok := strings.CutPrefix(old.V, recipesAddress); ok && strings.Trim(name, "/") != "" {
-			return e.absolute(recipesAddress + strings.Trim(name, "/") + "/")
-		}
-	}
-	return e.absolute(recipeAddress(r))
-}
-
-// lastChanged gives the recipes of a feed.
-func (e *edition) lastChanged() []*content.Recipe {
-	recipes := slices.Clone(e.recipes) // the newest first, which stays so among equals
-	slices.SortStableFunc(recipes, func(a, b *content.Recipe) int { return newest(changedOn(a), changedOn(b)) })
-	return atMost(recipes, inFeed)
-}
-
-// changed is when a feed changed last. The feed of a site without recipes has
-// never done so: it is as old as the day.
-func (e *edition) changed(recipes []*content.Recipe) content.Date {
-	if len(recipes) == 0 {
-		return e.day
-	}
-	return changedOn(recipes[0])
-}
-
-// changedOn is the day of a recipe's last change.
-func changedOn(r *content.Recipe) content.Date {
-	if r.Published.V.Before(r.Updated.V) {
-		return r.Updated.V
-	}
-	return r.Published.V
 }
 
 // moment writes a day as RFC 3339 has it, with a time and a zone.

@@ -22,7 +22,7 @@ type jsonItem struct {
 	ID        string   `json:"id"`
 	URL       string   `json:"url"`
 	Title     string   `json:"title"`
-	Text      string   `json:"content_text"`
+	HTML      string   `json:"content_html"`
 	Summary   string   `json:"summary"`
 	Image     string   `json:"image,omitempty"`
 	Published string   `json:"date_published"`
@@ -57,14 +57,14 @@ func (e *edition) jsonItem(r *content.Recipe) jsonItem {
 	item := jsonItem{
 		ID:        e.feedID(r),
 		URL:       e.absolute(recipeAddress(r)),
-		Title:     r.Name.V,
-		Text:      r.Summary.V,
-		Summary:   r.Summary.V,
+		Title:     feedTitle(r),
+		HTML:      e.feedText(r),
+		Summary:   feedSummary(r),
 		Published: moment(r.Published.V),
-		Modified:  moment(changedOn(r)),
+		Modified:  moment(r.LastChange()),
 		Tags:      feedTags(r),
 	}
-	if p := e.picture(r.Picture); p != nil {
+	if p := e.picture(r.Picture); p != nil && r.Withdrawn == nil {
 		item.Image = e.absolute(p.Src)
 	}
 	return item

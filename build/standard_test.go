@@ -152,7 +152,7 @@ func TestJSONFeed(t *testing.T) {
 		t.Errorf("feed %+v", feed)
 	}
 	for _, item := range feed.Items {
-		if item.ID == "" || item.Text == "" || item.URL == "" {
+		if item.ID == "" || item.HTML == "" || item.URL == "" {
 			t.Errorf("item %+v", item)
 		}
 		oneMoment(t, item.ID, []string{item.Published})
