@@ -87,6 +87,9 @@ func (c *labelsCommand) run(p *program) int {
 	if at < 0 {
 		return p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes", c.File))
 	}
+	if r := j.site.Recipes[at]; r.Withdrawn != nil {
+		return p.refuseWithdrawn(r)
+	}
 	order, err := c.order(j.site.Recipes[at], &j.site.Settings)
 	if err != nil {
 		return p.fail(err)

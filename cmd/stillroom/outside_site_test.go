@@ -65,7 +65,9 @@ func publishExample(t *testing.T) site {
 		t.Fatal("the example has no address, so it has no feeds and no structured data")
 	}
 	s := site{dir: dir, address: string(address[1])}
-	s.recipes = s.glob("recipes/*/index.html")
+	for _, name := range s.glob("recipes/*/recipe.json") { // without those that were withdrawn
+		s.recipes = append(s.recipes, filepath.Join(filepath.Dir(name), "index.html"))
+	}
 	s.data = slices.Concat(s.glob("*.html"), s.glob("*/index.html"), s.glob("*/*/index.html"), s.glob("recipes/*/recipe.json"))
 	s.kinds = s.pageKinds(t)
 	s.timed = []string{"/", "/recipes/", s.path(s.recipes[0])}
@@ -80,6 +82,11 @@ func (s site) pageKinds(t *testing.T) []string {
 	}
 	for _, pattern := range []string{"show-notes/*/index.html", "produce/*/index.html", "season/*/index.html"} {
 		kinds = append(kinds, s.path(s.first(t, pattern)))
+	}
+	for _, name := range s.glob("recipes/*/index.html") {
+		if !slices.Contains(s.recipes, name) { // withdrawn, as is its card
+			kinds = append(kinds, s.path(name), s.path(name)+"card/")
+		}
 	}
 	recipe := regexp.MustCompile(`href="?(/recipes/[a-z0-9-]+/)`)
 	for _, way := range []string{"boiling-water", "pressure", "fermenting", "freezer", "drying"} {

@@ -18,6 +18,9 @@ func (p *program) recipe(name string) (r *content.Recipe, status int) {
 	if at < 0 {
 		return nil, p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes", name))
 	}
+	if r := j.site.Recipes[at]; r.Withdrawn != nil {
+		return nil, p.refuseWithdrawn(r)
+	}
 	return j.site.Recipes[at], succeeded
 }
 
@@ -42,4 +45,10 @@ func (p *program) judgeFile(name string) (j judged, file string, status int) {
 		return j, "", refused
 	}
 	return j, file, succeeded
+}
+
+// refuseWithdrawn says why nothing is made of a recipe that was taken back.
+func (p *program) refuseWithdrawn(r *content.Recipe) int {
+	p.say("%s was withdrawn on %s: %s", r.Name.V, r.Withdrawn.Date.V, r.Withdrawn.Reason.V)
+	return refused
 }
