@@ -25,7 +25,7 @@ type Best struct {
 func bestOf(s *content.Site, from, end content.Date) []Best {
 	var all []Best
 	for _, r := range s.Recipes {
-		if len(r.Keeping) == 0 {
+		if len(r.Keeping) == 0 || r.Withdrawn != nil {
 			continue
 		}
 		for i := range r.Batches {

@@ -51,11 +51,11 @@ func Of(s *content.Site, day content.Date, months int) *Calendar {
 	return c
 }
 
-// shownOn gives the recipes that readers can see on a day.
+// shownOn gives the recipes that readers can see, and make, on a day.
 func shownOn(s *content.Site, day content.Date) []*content.Recipe {
 	var shown []*content.Recipe
 	for _, r := range s.Recipes {
-		if r.Status.V != content.Draft && !day.Before(r.Published.V) {
+		if r.Status.V != content.Draft && r.Withdrawn == nil && !day.Before(r.Published.V) {
 			shown = append(shown, r)
 		}
 	}
