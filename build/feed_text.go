@@ -82,16 +82,16 @@ var (
 	// ours are attributes that mean something to the site's own styles alone.
 	// In text a quotation mark is written &#34;, so that no word is taken for one.
 	ours = regexp.MustCompile(` (?:class|role|tabindex|aria-[a-z]+|loading|decoding)="[^"]*"`)
-	// within are links and pictures of the site.
-	within = regexp.MustCompile(`( (?:href|src)=")(/[^"]*|#[^"]*)`)
+	// ownLinks are links and pictures of the site.
+	ownLinks = regexp.MustCompile(`( (?:href|src)=")(/[^"]*|#[^"]*)`)
 )
 
 // toStandAlone makes the HTML of a page's part one that can stand anywhere: RFC
 // 4287, 3.1.1.2, and JSON Feed 1.1 want absolute addresses.
 func (e *edition) toStandAlone(html, address string) string {
 	html = ours.ReplaceAllString(html, "")
-	return within.ReplaceAllStringFunc(html, func(m string) string {
-		parts := within.FindStringSubmatch(m)
+	return ownLinks.ReplaceAllStringFunc(html, func(m string) string {
+		parts := ownLinks.FindStringSubmatch(m)
 		if strings.HasPrefix(parts[2], "#") {
 			return parts[1] + e.absolute(address) + parts[2]
 		}
