@@ -11,16 +11,17 @@ import (
 // An edition is a site as readers meet it on one day: without drafts, and
 // without what is scheduled for a later day.
 type edition struct {
-	settings *content.Settings
-	site     *content.Site
-	day      content.Date
-	assets   *Assets
-	md       *markdown
-	out      func() map[string]bool        // the addresses that a link may lead to, but those of recipes
-	episodes []*content.Episode            // newest first
-	pages    []*content.Page               // in order of name
-	heard    map[string][]*content.Episode // by the slug of a recipe that they name, newest first
-	*store                                 // of the recipes
+	settings  *content.Settings
+	site      *content.Site
+	day       content.Date
+	assets    *Assets
+	md        *markdown
+	out       func() map[string]bool // the addresses that a link may lead to, but those of recipes
+	episodes  []*content.Episode     // newest first
+	pages     []*content.Page        // in order of name
+	searching func() searchIndex
+	heard     map[string][]*content.Episode // by the slug of a recipe that they name, newest first
+	*store                                  // of the recipes
 }
 
 func newEdition(site *content.Site, day content.Date, a *Assets) *edition {
@@ -49,6 +50,7 @@ func newEditionOf(site *content.Site, day content.Date, a *Assets, recipes *stor
 	}
 	e.arrange()
 	e.md = newMarkdown(e.isOut, e.inProse)
+	e.searching = sync.OnceValue(e.index)
 	e.out = sync.OnceValue(e.addresses)
 	return e
 }

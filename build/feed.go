@@ -62,7 +62,6 @@ func (e *edition) changed(recipes []*content.Recipe) content.Date {
 	return recipes[0].LastChange()
 }
 
-
 // feedTitle says of a recipe that was taken back that it was.
 func feedTitle(r *content.Recipe) string {
 	if r.Withdrawn != nil {

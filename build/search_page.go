@@ -6,13 +6,22 @@ import (
 	"unicode"
 )
 
-// A SearchPage lists everything by its first letter. A script makes the list
-// shorter while the reader types; without it the list is the search.
+// A SearchPage has a field that a script makes useful. Without the script, and
+// below it, stand lists: everything by its first letter, or if that is too long
+// to look through, the shelves, months, produce and ways.
 type SearchPage struct {
 	Shell
 	Count   string
+	Words   string // address of the list of words to search
 	Letters []Letter
+	Year    []Month // this and what follows only if there are no letters
+	Shelves []Link
+	Produce []Counted
+	Ways    []Counted
 }
+
+// lookThrough is how many entries a reader may look through.
+const lookThrough = 300
 
 // A Letter is a part of the list.
 type Letter struct {
@@ -32,12 +41,22 @@ type Entry struct {
 
 func (e *edition) searchPage() *SearchPage {
 	entries := e.entries()
-	p := &SearchPage{Count: count(len(entries), "entry", "entries"), Letters: letters(entries)}
+	p := &SearchPage{Count: count(len(entries), "entry", "entries"), Words: e.searching().words}
+	if len(entries) <= lookThrough {
+		p.Letters = letters(entries)
+	} else {
+		p.Year, p.Produce, p.Ways = e.year(e.day.Month), e.produceCounts(), e.wayCounts()
+		for _, k := range kindNames {
+			if len(e.kinds[k.kind]) > 0 {
+				p.Shelves = append(p.Shelves, Link{Name: k.many, Address: recipesAddress + "#" + string(k.kind)})
+			}
+		}
+	}
 	p.Shell = e.shell(leaf{
 		address:     searchAddress,
 		name:        "Search",
 		description: "Find a recipe or an episode of " + e.settings.Name.V + ", from A to Z.",
-		scripts:     []string{"filter.js"},
+		scripts:     []string{"minisearch.js", "search.js"},
 	})
 	return p
 }
@@ -46,13 +65,7 @@ func (e *edition) entries() []Entry {
 	var all []Entry
 	for _, r := range e.recipes {
 		j := jar(r)
-		entry := Entry{Name: j.Name, Address: j.Address, Sort: j.Kind, Fill: j.Fill, Words: j.Keeps}
-		for _, p := range r.Produce {
-			entry.Words += " " + p.V
-		}
-		for _, t := range r.Tags {
-			entry.Words += " " + t.V
-		}
+		entry := Entry{Name: j.Name, Address: j.Address, Sort: j.Kind, Fill: j.Fill, Words: findableBy(r)}
 		all = append(all, entry)
 	}
 	for _, ep := range e.episodes {

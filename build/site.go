@@ -38,5 +38,6 @@ func (e *edition) products(pages []File) ([]File, error) {
 		e.chapterFiles(),
 		e.redirects(),
 		e.redirectList(),
+		e.searching().files,
 	))
 }
