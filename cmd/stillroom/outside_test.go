@@ -44,7 +44,7 @@ func TestOutside(t *testing.T) {
 	}
 	s := publishExample(t)
 	t.Run("side by side", func(t *testing.T) {
-		for _, o := range slices.Concat(pageCheckers, stoveCheckers, listeningCheckers, dataCheckers, feedCheckers, paperCheckers) {
+		for _, o := range slices.Concat(pageCheckers, stoveCheckers, searchCheckers, listeningCheckers, dataCheckers, feedCheckers, paperCheckers) {
 			t.Run(o.name, func(t *testing.T) {
 				t.Parallel()
 				o.judge(t, s)
