@@ -29,7 +29,7 @@ func checkRecipeUnspoken(s *content.Site) []Finding {
 	var fs []Finding
 	ready := 0
 	for _, r := range s.Recipes {
-		if r.Status.V == content.Draft {
+		if r.Status.V == content.Draft || r.Withdrawn != nil {
 			continue
 		}
 		ready++
