@@ -192,6 +192,9 @@ func TestChangesAgreeWithRules(t *testing.T) {
 				t.Fatal(err)
 			}
 			r, _ := content.ReadRecipe("a.md", text)
+			if r.Withdrawn != nil {
+				continue // nothing is told of it
+			}
 			for i := range r.Keeping {
 				a := &asking{recipe: r, Match: match(&r.Keeping[i], itemsOf(r))}
 				if a.Process == nil && a.canned() || a.Keeping.TestedBy != nil {
