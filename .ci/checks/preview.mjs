@@ -49,7 +49,7 @@ tab.on('request', r => r.url().startsWith(url) || r.url().startsWith('data:') ||
 
 // shown waits until the page satisfies a test, and says a fault if it never does.
 const shown = (what, test, arg) => tab.waitForFunction(test, arg, { polling: 20 }).catch(() => say(`it never comes about: ${what}`));
-const has = text => shown(`a page with "${text}"`, t => document.body.innerText.replace(/\s+/g, ' ').includes(t), text);
+const has = text => shown(`a page with "${text}"`, t => document.body?.innerText.replace(/\s+/g, ' ').includes(t), text);
 // slips are what the preview says on the page, each with the part that it stands by.
 const slips = () => tab.evaluate(() => [...document.querySelectorAll('stillroom-slip')].map(s => s.shadowRoot.textContent.replace(/\s+/g, ' ')));
 const isAt = (selector, text) => tab.evaluate(([s, t]) => [...document.querySelectorAll(s)].some(e => e.textContent.includes(t)), [selector, text]);

@@ -28,14 +28,14 @@ import (
 
 // After any change a preview holds what a whole build would publish if nothing
 // were held back, and what a whole check finds: 500 changes at random, and each
-// file of the site compared after each.
+// file of the site compared after every few of them.
 func TestPreviewIsWhatIsPublished(t *testing.T) {
 	changes := 500
 	if testing.Short() {
 		changes = 50
 	}
 	w := newWorkshop(t, rand.New(rand.NewPCG(11, 12)))
-	built := 0
+	compared, built := 0, 0
 	for i := range changes {
 		what := w.change()
 		files := w.touched
@@ -43,6 +43,10 @@ func TestPreviewIsWhatIsPublished(t *testing.T) {
 		if unsure := w.preview.Change(files, false); len(unsure) > 0 {
 			w.preview.Change(unsure, true)
 		}
+		if w.random.IntN(3) > 0 && i+1 < changes {
+			continue // on to the next, from a site at which nobody has looked
+		}
+		compared++
 		if w.compare(t, fmt.Sprintf("change %d, %s", i, what)) {
 			built++
 		}
@@ -50,8 +54,8 @@ func TestPreviewIsWhatIsPublished(t *testing.T) {
 			break
 		}
 	}
-	if built < changes/2 {
-		t.Errorf("only %d of %d sites could be published, and so compared", built, changes)
+	if built < compared/2 {
+		t.Errorf("only %d of %d sites could be published, and so compared", built, compared)
 	}
 	for kind, n := range w.done {
 		if n == 0 && !testing.Short() {
