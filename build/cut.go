@@ -146,7 +146,7 @@ func middle(u use, all image.Rectangle, print image.Point) cut {
 // photograph does, and these show none at reading distance.
 const (
 	jpegQuality = 78
-	webpQuality = 72
+	webpQuality = 62
 	webpEffort  = 2 // half the time of 4, for files that are two parts in a hundred larger
 )
 
