@@ -3,7 +3,7 @@ import { execFileSync } from 'node:child_process';
 import { chromium } from 'playwright-core';
 import { serve } from './serve.mjs';
 
-export const program = execFileSync('which', ['chromium'], { encoding: 'utf8' }).trim();
+export const program = execFileSync('which', ['chromium-headless-shell'], { encoding: 'utf8' }).trim();
 
 // flags keep the browser from talking to anybody but the server that it is given; no sandbox, so that root can run it.
 export const flags = [

@@ -20,7 +20,7 @@ const tries = 5;
 const phone = 1750 / 4;
 
 const server = await serve(root);
-const browser = await chrome.launch({ chromePath: program, chromeFlags: ['--headless=new', ...flags] });
+const browser = await chrome.launch({ chromePath: program, chromeFlags: [...flags] });
 const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'lighthouse-'));
 
 // measure runs Lighthouse once.

@@ -21,7 +21,7 @@ var paperCheckers = []outsider{
 	{
 		name:     "cards on paper",
 		source:   "CSS Paged Media 3, ISO 216; by Chromium and poppler",
-		programs: []string{"chromium", "pdftotext"},
+		programs: []string{"chromium-headless-shell", "pdftotext"},
 		command:  func(s site) []string { return script("print.mjs", append([]string{s.dir}, s.cards()...)...) },
 		damages: []damage{
 			{"a paper size that is none", replace(cardStyle, "size:105mm 148mm", "size:A6"), "on a6: a side is 612 by 792 points"},

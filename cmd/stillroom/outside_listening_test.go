@@ -4,7 +4,7 @@ package main
 var listeningCheckers = []outsider{{
 	name:     "listening",
 	source:   "WCAG 2.2, media fragments; a listener in Chromium",
-	programs: []string{"chromium"},
+	programs: []string{"chromium-headless-shell"},
 	command:  func(s site) []string { return script("listening.mjs", s.dir) },
 	damages: []damage{
 		{"a line off its mark", replace("assets/player.*.js", "currentTime=", "currentTime=9+"), "plays from"},

@@ -59,7 +59,7 @@ var pageCheckers = []outsider{
 	{
 		name:     "accessibility",
 		source:   "WCAG 2.2 A and AA; by axe-core in Chromium, light and dark, phone and desk",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return script("axe.mjs", append([]string{s.dir}, s.kinds...)...) },
 		damages: []damage{
 			{"a button without name", insert(home, `<button type="button"></button>`), "button-name"},
@@ -72,7 +72,7 @@ var pageCheckers = []outsider{
 	{
 		name:     "reader",
 		source:   "WCAG 2.2, CSP level 3, Core Web Vitals; in Chromium at 320 px",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return script("reader.mjs", append([]string{s.dir}, s.kinds...)...) },
 		damages: []damage{
 			{"a page wider than a phone", add("assets/*.css", "main{min-width:700px}"), "scrolls sideways at 320 px"},
@@ -115,7 +115,7 @@ var pageCheckers = []outsider{
 var lighthouse = outsider{
 	name:     "lighthouse",
 	source:   "Core Web Vitals and good practice; by Lighthouse as a phone on a slow line",
-	programs: []string{"chromium"},
+	programs: []string{"chromium-headless-shell"},
 	command:  func(s site) []string { return script("lighthouse.mjs", append([]string{s.dir}, s.timed...)...) },
 	damages: []damage{
 		{"a page for nobody", all(

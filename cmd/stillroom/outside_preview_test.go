@@ -14,7 +14,7 @@ func TestPreviewInBrowser(t *testing.T) {
 	if testing.Short() {
 		t.Skip("a browser takes its time; run without -short")
 	}
-	need(t, "chromium")
+	need(t, "chromium-headless-shell")
 	exe, err := os.Executable() // which is stillroom under that name: see TestMain
 	if err != nil {
 		t.Fatal(err)

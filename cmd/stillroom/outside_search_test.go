@@ -12,7 +12,7 @@ var searchCheckers = []outsider{
 	{
 		name:     "search",
 		source:   "WCAG 2.2, CSP level 3; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("search.mjs", s) },
 		damages: []damage{
 			{"an index that is gone", replace("search/index.html", `data-words="/search/`, `data-words="/nowhere/`), "what is said of"},

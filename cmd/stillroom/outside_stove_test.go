@@ -6,7 +6,7 @@ var stoveCheckers = []outsider{
 	{
 		name:     "scaling",
 		source:   "NCHFP on doubling, WCAG 2.2; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("scaling.mjs", s) },
 		damages: []damage{
 			{"acid that grows in each jar", replace(stoveRecipe, `<li id="step-6">Put 2 tablespoons of`, `<li id="step-6">Put <span class="q" data-amount="2 tbsp|244|+q">2 tablespoons</span> of`), "the acid of a jar"},
@@ -20,7 +20,7 @@ var stoveCheckers = []outsider{
 	{
 		name:     "altitude",
 		source:   "the published tables, WCAG 2.2; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("altitude.mjs", s) },
 		damages: []damage{
 			{"an altitude that is sent", add("assets/altitude.*.js", `;document.addEventListener("altitude",()=>fetch("/?"+document.getElementById("altitude").value));`), "something was asked for"},
@@ -32,7 +32,7 @@ var stoveCheckers = []outsider{
 	{
 		name:     "drawings",
 		source:   "the published tables, WCAG 2.2; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("drawings.mjs", s) },
 		damages: []damage{
 			{"a mark off its altitude", replace("assets/drawings.*.js", "4+92*", "6+92*"), "the sea: "},
@@ -46,7 +46,7 @@ var stoveCheckers = []outsider{
 	{
 		name:     "questions",
 		source:   "NCHFP on doubling, USDA AIB 539 (2015), WCAG 2.2; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("asked.mjs", s) },
 		damages: []damage{
 			{"a larger jar allowed", replace(stoveRecipe, `A larger jar</b> <span class="verdict">You may not`, `A larger jar</b> <span class="verdict">You may`), "what stands open"},
@@ -59,7 +59,7 @@ var stoveCheckers = []outsider{
 	{
 		name:     "light or dark",
 		source:   "Media Queries 5, WCAG 2.2; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("scheme.mjs", s) },
 		damages: []damage{
 			{"a choice that is forgotten", replace("assets/scheme.*.js", "setItem", "getItem"), "dark on another page"},
@@ -71,7 +71,7 @@ var stoveCheckers = []outsider{
 	{
 		name:     "stove",
 		source:   "WCAG 2.2, ARIA 1.2, Screen Wake Lock; a reader in Chromium",
-		programs: []string{"chromium"},
+		programs: []string{"chromium-headless-shell"},
 		command:  func(s site) []string { return stoveScript("stove.mjs", s) },
 		damages: []damage{
 			{"an alarm that goes on", replace("assets/stove.*.js", "2.9", "29"), `a tone of 29`},
