@@ -48,7 +48,8 @@ for (const [page, found] of linksOf) {
 
 // The addresses in feeds.
 for (const feed of files(root, '.xml', '.atom', '.json', 'robots.txt')) {
-  const found = new Set(read(root, feed).match(new RegExp(own.source.slice(1) + '[^\\s"\'<>\\\\)]*', 'g')));
+  const said = read(root, feed).replaceAll(/&(?:#34|quot|lt|gt|#60|#62);/g, ' '); // the quotes and brackets of a page within a feed end an address
+  const found = new Set(said.match(new RegExp(own.source.slice(1) + '[^\\s"\'<>\\\\)]*', 'g')));
   seen += found.size;
   for (const link of found) {
     const { status } = await fetch(local(link), { method: 'HEAD', redirect: 'manual' });
