@@ -59,36 +59,36 @@ func (e *edition) atom() []File {
 	if e.settings.Address.V == "" {
 		return nil
 	}
-	recipes := e.lastChanged()
+	entries := e.feeding()
 	feed := atomFeed{
 		Language: e.language(),
 		ID:       e.absolute("/"),
 		Title:    e.settings.Name.V,
 		Subtitle: e.settings.Tagline.V,
-		Updated:  moment(e.changed(recipes)),
+		Updated:  moment(e.changed(entries)),
 		Author:   &atomPerson{cmp.Or(e.settings.Author.Name.V, e.settings.Name.V)},
 		Links: []atomLink{
 			{"self", "application/atom+xml", e.absolute("/recipes.atom")},
 			{"alternate", "text/html", e.absolute(recipesAddress)},
 		},
 	}
-	for _, r := range recipes {
+	for _, r := range entries {
 		feed.Entries = append(feed.Entries, e.atomEntry(r))
 	}
 	return []File{{Path: "recipes.atom", Data: mustXML(feed)}}
 }
 
-func (e *edition) atomEntry(r *content.Recipe) atomEntry {
+func (e *edition) atomEntry(r feedEntry) atomEntry {
 	entry := atomEntry{
-		ID:        e.feedID(r),
-		Title:     feedTitle(r),
+		ID:        e.feedID(r.Recipe),
+		Title:     feedTitle(r.Recipe),
 		Published: moment(r.Published.V),
 		Updated:   moment(r.LastChange()),
-		Links:     []atomLink{{"alternate", "text/html", e.absolute(recipeAddress(r))}},
-		Summary:   feedSummary(r),
-		Content:   atomText{"html", e.feedText(r)},
+		Links:     []atomLink{{"alternate", "text/html", e.absolute(recipeAddress(r.Recipe))}},
+		Summary:   feedSummary(r.Recipe),
+		Content:   atomText{"html", r.text},
 	}
-	for _, term := range feedTags(r) {
+	for _, term := range feedTags(r.Recipe) {
 		entry.Categories = append(entry.Categories, atomCategory{term})
 	}
 	return entry

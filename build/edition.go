@@ -20,6 +20,7 @@ type edition struct {
 	episodes  []*content.Episode     // newest first
 	pages     []*content.Page        // in order of name
 	searching func() searchIndex
+	feeding   func() []feedEntry
 	heard     map[string][]*content.Episode // by the slug of a recipe that they name, newest first
 	*store                                  // of the recipes
 }
@@ -51,6 +52,7 @@ func newEditionOf(site *content.Site, day content.Date, a *Assets, recipes *stor
 	e.arrange()
 	e.md = newMarkdown(e.isOut, e.inProse)
 	e.searching = sync.OnceValue(e.index)
+	e.feeding = sync.OnceValue(e.feedEntries)
 	e.out = sync.OnceValue(e.addresses)
 	return e
 }

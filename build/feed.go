@@ -36,6 +36,20 @@ func (e *edition) feedID(r *content.Recipe) string {
 	return e.absolute(recipeAddress(r))
 }
 
+// A feedEntry is a recipe of the feeds, and the whole of it as HTML.
+type feedEntry struct {
+	*content.Recipe
+	text string
+}
+
+func (e *edition) feedEntries() []feedEntry {
+	var entries []feedEntry
+	for _, r := range e.lastChanged() {
+		entries = append(entries, feedEntry{r, e.feedText(r)})
+	}
+	return entries
+}
+
 // lastChanged gives the recipes of a feed.
 func (e *edition) lastChanged() []*content.Recipe {
 	all := slices.Concat(e.recipes, e.withdrawn) // the newest first, which stays so among equals
@@ -55,11 +69,11 @@ func (e *edition) lastChanged() []*content.Recipe {
 
 // changed is when a feed changed last. The feed of a site without recipes has
 // never done so: it is as old as the day.
-func (e *edition) changed(recipes []*content.Recipe) content.Date {
-	if len(recipes) == 0 {
+func (e *edition) changed(entries []feedEntry) content.Date {
+	if len(entries) == 0 {
 		return e.day
 	}
-	return recipes[0].LastChange()
+	return entries[0].LastChange()
 }
 
 // feedTitle says of a recipe that was taken back that it was.

@@ -1,7 +1,5 @@
 package build
 
-import "stillroom/content"
-
 // A jsonFeed is the feed object of https://www.jsonfeed.org/version/1.1/.
 type jsonFeed struct {
 	Version     string       `json:"version"`
@@ -47,22 +45,22 @@ func (e *edition) jsonFeed() []File {
 	if name := e.settings.Author.Name.V; name != "" {
 		feed.Authors = []jsonAuthor{{name}}
 	}
-	for _, r := range e.lastChanged() {
+	for _, r := range e.feeding() {
 		feed.Items = append(feed.Items, e.jsonItem(r))
 	}
 	return []File{{Path: "recipes.json", Data: mustJSON(feed)}}
 }
 
-func (e *edition) jsonItem(r *content.Recipe) jsonItem {
+func (e *edition) jsonItem(r feedEntry) jsonItem {
 	item := jsonItem{
-		ID:        e.feedID(r),
-		URL:       e.absolute(recipeAddress(r)),
-		Title:     feedTitle(r),
-		HTML:      e.feedText(r),
-		Summary:   feedSummary(r),
+		ID:        e.feedID(r.Recipe),
+		URL:       e.absolute(recipeAddress(r.Recipe)),
+		Title:     feedTitle(r.Recipe),
+		HTML:      r.text,
+		Summary:   feedSummary(r.Recipe),
 		Published: moment(r.Published.V),
 		Modified:  moment(r.LastChange()),
-		Tags:      feedTags(r),
+		Tags:      feedTags(r.Recipe),
 	}
 	if p := e.picture(r.Picture); p != nil && r.Withdrawn == nil {
 		item.Image = e.absolute(p.Src)
