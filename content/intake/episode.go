@@ -1,6 +1,7 @@
 package intake
 
 import (
+	"cmp"
 	"fmt"
 	"net/mail"
 	"regexp"
@@ -76,21 +77,24 @@ func uniqueSlug(title string, taken map[string]int) string {
 // podcast gives the elements of the open podcast namespace.
 func podcast(item *gofeed.Item, name string) []ext.Extension { return item.Extensions["podcast"][name] }
 
+// itunes gives the elements of the other namespace, none where the feed has none.
+func itunes(item *gofeed.Item) ext.ITunesItemExtension {
+	if item.ITunesExt == nil {
+		return ext.ITunesItemExtension{}
+	}
+	return *item.ITunesExt
+}
+
 func episodeNumber(item *gofeed.Item) string {
-	if item.ITunesExt != nil && item.ITunesExt.Episode != "" {
-		return item.ITunesExt.Episode
-	}
-	for _, e := range podcast(item, "episode") {
-		return e.Value
-	}
-	return ""
+	return cmp.Or(itunes(item).Episode, firstOf(podcast(item, "episode")))
 }
 
 func seasonNumber(item *gofeed.Item) string {
-	if item.ITunesExt != nil && item.ITunesExt.Season != "" {
-		return item.ITunesExt.Season
-	}
-	for _, e := range podcast(item, "season") {
+	return cmp.Or(itunes(item).Season, firstOf(podcast(item, "season")))
+}
+
+func firstOf(elements []ext.Extension) string {
+	for _, e := range elements {
 		return e.Value
 	}
 	return ""
@@ -127,11 +131,8 @@ func writeAired(f *front, item *gofeed.Item) {
 
 // writeAbout writes the summary: the feed's own, or the start of the notes.
 func writeAbout(f *front, item *gofeed.Item, notes string) {
-	texts := []string{item.Description, notes}
-	if x := item.ITunesExt; x != nil {
-		texts = []string{x.Summary, x.Subtitle, item.Description, notes}
-	}
-	for _, t := range texts {
+	x := itunes(item)
+	for _, t := range []string{x.Summary, x.Subtitle, item.Description, notes} {
 		switch t = oneLine(t); {
 		case t == "":
 			continue
@@ -151,10 +152,7 @@ func writeAudio(f *front, item *gofeed.Item, audio *gofeed.Enclosure) {
 	} else {
 		f.check("  ", "write bytes: the size of the recording; the feed does not say")
 	}
-	length := ""
-	if item.ITunesExt != nil {
-		length = item.ITunesExt.Duration
-	}
+	length := itunes(item).Duration
 	if d := playingTime(length); d != "" {
 		f.WriteString("  duration: " + d + "\n")
 	} else {
