@@ -46,6 +46,7 @@ const (
 	famGerm
 	famOpened
 	famEat
+	famVegetable
 	familyCount
 )
 
@@ -57,7 +58,7 @@ var familyNames = [familyCount]string{
 	famOtherJob: "otherjob", famSterilise: "sterilise", famLowAcid: "lowacid", famTomato: "tomato",
 	famHerb: "herb", famOil: "oil", famJuice: "juice", famDetermine: "determine", famAuthority: "authority",
 	famSay: "say", famYes: "yes", famThat: "that", famPlace: "place", famMore: "more", famApprox: "approx",
-	famStove: "stove", famGerm: "germ", famOpened: "opened", famEat: "eat",
+	famStove: "stove", famGerm: "germ", famOpened: "opened", famEat: "eat", famVegetable: "vegetable",
 }
 
 var familyWords = [familyCount]string{
@@ -114,5 +115,7 @@ var familyWords = [familyCount]string{
 	famStove:  "oven~ microwave~ dishwasher~ stove~",
 	famGerm:   "germ~ bacteria bacterium microbe~ microorganism~ organism~ botulism botulinum spore~ pathogen~ bug bugs mould~ yeast~ everything",
 	famOpened: "open~ opened opening unopened",
-	famEat:    "eat~ taste~ serve~ use~ tasting consume~",
+	famVegetable: `pepper~ peppers onion~ onions garlic corn bean~ beans carrot~ carrots celery mushroom~ mushrooms pea~ peas chili~ chilies
+		chilli~ chillies chile~ chiles jalapeno~ jalapenos vegetable~ vegetables zucchini shallot~ shallots`,
+	famEat: "eat~ taste~ serve~ use~ tasting consume~",
 }

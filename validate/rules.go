@@ -151,6 +151,7 @@ var Rules = []*Rule{
 	reprocessLate,
 	saidAcid,
 	saidAltitude,
+	saidExtra,
 	saidFerment,
 	saidHeadspace,
 	saidJar,

@@ -1,0 +1,40 @@
+package validate
+
+// saidExtra reports readers told to put into jars what no process was tested
+// with: as many peppers as they like, flour, a knob of butter.
+var saidExtra = &Rule{
+	ID:       "said-extra",
+	Severity: Error,
+	Summary:  "readers told to add vegetables, starch or fat to a canned recipe",
+	Doc: `A note that says "add as many peppers as you like" makes another recipe of the one
+that was tested: more vegetables bring less acid, and starch and fat keep the heat
+out of the middle of the jar. Less of a vegetable is always allowed, another kind of
+pepper as well, and anything at all may be stirred in when the jar is opened.`,
+	Source: Source{
+		Title:   "Preserve it: how to make safe personalized recipes, UC Master Food Preservers of the Central Sierra",
+		Address: "https://www.ucanr.edu/site/uc-master-food-preservers-central-sierra/article/preserve-it-series-how-make-safe-personalized",
+	},
+	Practice: &Practice{
+		Phrases: `add~|use~|put~|throw~|toss~|stir~ .. as_many|as_much|extra|more|twice|double|another|plenty_of|a_few_more|any_amount_of|lots_of .. @vegetable
+			as_many|as_much .. @vegetable .. as_you_like|as_you_please|as_you_want|as_you_wish; @vegetable .. to_taste|to_your_taste|as_you_like|as_you_please
+			add~|put~|throw~|toss~|stir~ .. can|tin|cup|handful|bunch|pound of .. corn|beans|peas|mushrooms|carrots|celery|onions|peppers
+			tuck~|slip~|drop~|push~|poke~ .. few|several|handful .. @vegetable .. in|into .. @jar
+			thicken~ .. with .. flour|cornstarch|corn_starch|cornflour|arrowroot|tapioca ... before|jar~|jars|can|canning|process~; flour|cornstarch|corn_starch|cornflour|arrowroot .. to|in|into .. each|every .. @jar
+			butter|cream|milk|cheese|lard|bacon|oil .. in|into|to .. each|every .. @jar; add~|put~|drop~ .. butter|cream|milk|cheese|lard|bacon .. @jar`,
+		Where:   addedForJars,
+		Message: "the process was not tested with that",
+		Advice:  "Say: stir it in when the jar is opened, or leave it out.",
+	},
+}
+
+// addedForJars leaves out what goes in when a jar is opened, what stays cold,
+// and recipes whose process was tested with such an addition.
+func addedForJars(t *Text, s *sentence, h hit) bool {
+	if t.Recipe == nil || !inCanned(t, s, h) || s.has(famOpened) || s.has(famEat) && !s.isAny(h.from, "use") {
+		return false
+	}
+	if s.anyOf("fewer less dried powder powdered flakes serve supper dinner soup stew plate pot skillet pan toast bread water salt") {
+		return false
+	}
+	return !t.hasWay("pressure-canner") || !s.is(h.to-1, famVegetable) // there more of the tested vegetable is more jars
+}
