@@ -154,7 +154,7 @@ func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
 			i++
 		}
 	}
-	if s.isAny(i, "extra additional more full") && s.at(i).after == 0 {
+	if s.isAny(i, "extra additional more full good generous scant whole") && s.at(i).after == 0 {
 		i++ // one extra minute
 	}
 	if s.isAny(i, "degrees degree °") {

@@ -17,6 +17,11 @@ func (s *sentence) jarAt(i int) string {
 		size = "pint"
 	case "quart", "quarts":
 		size = "quart"
+	case "liter", "litre":
+		if !s.isAny(i+1, "jar jars") || s.at(i).after != 0 || i > 0 && s.at(i-1).number.set() {
+			return ""
+		}
+		return "quart" // as the jars of 1 l are sold in place of quarts
 	case "gallon", "gallons":
 		size = "gallon"
 	default:
@@ -29,6 +34,8 @@ func (s *sentence) jarAt(i int) string {
 	switch {
 	case s.isAny(before, "half"):
 		size, before = "half-"+size, before-1
+	case size == "quart" && s.isAny(before, "two 2") && s.isAny(i+1, "jar jars"):
+		size, before = "half-gallon", before-1
 	case s.isAny(before, "quarter"):
 		size, before = "quarter-"+size, before-1
 	}

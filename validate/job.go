@@ -25,11 +25,15 @@ const otherJobs = `rest~ simmer~ cook~ stand~ cool~ wait~ soak~ sit~ steep~ blan
 // jobOf tells what a time is spent on, by the words around it: those just
 // behind it, else the nearest verb before it, else the sentence before.
 func (s *sentence) jobOf(f mention) job {
-	if s.isAny(f.from-1, "after within every last first before each") {
+	if s.isAny(f.from-1, "within every last first before each") {
 		return jobOther
 	}
-	if j := s.jobBehind(f); j != jobUnknown {
+	j := s.jobBehind(f)
+	switch {
+	case j != jobUnknown:
 		return j
+	case s.isAny(f.from-1, "after"):
+		return jobOther
 	}
 	if j := s.jobBefore(f.from); j != jobUnknown {
 		return j
@@ -53,6 +57,12 @@ func (s *sentence) jobBehind(f mention) job {
 	const far = 5
 	for k := f.to; k < min(f.to+far, s.len()) && !parts(s.at(k-1).after) && s.at(k-1).after != ','; k++ {
 		switch {
+		case s.isAny(k, "and then") && s.jobBefore(f.from) == jobProcess && !s.anyOf("timer clock"):
+			return jobProcess
+		case s.isAny(k, "pressure") && s.isAny(k-1, "at under full"):
+			return jobProcess
+		case s.isAny(k, "water") && s.isAny(k-1, "boiling") && s.isAny(k-2, "in the") && s.jarsAreMeant(f.from):
+			return jobProcess
 		case s.is(k, famProcess), s.isAny(k, "bath") && (s.isAny(k-1, "water") || k == f.to):
 			if s.jobBefore(f.from) == jobOther && k-f.to > 2 {
 				return jobUnknown
@@ -97,6 +107,8 @@ func (s *sentence) jobBefore(i int) job {
 			return jobProcess
 		case s.isAny(k, "clock timer timing count counted counting timed"), s.isAny(k, "time") && s.is(k+1, famIt):
 			return jobProcess
+		case s.isAny(k, "hold holding keep keeping maintain maintaining") && s.anyIn("pressure", k, min(k+3, i)):
+			return jobProcess // "hold the pressure for 20 minutes"
 		case s.is(k, famOtherJob):
 			if s.isAny(k, "keep leave let hold keeping leaving") && s.inBoilingWater(k, i) {
 				return jobProcess
@@ -135,6 +147,16 @@ func (p *passage) says(f family) bool {
 		}
 	}
 	return false
+}
+
+// jarsAreMeant reports whether jars are named before a place, or "them" behind
+// a sentence about jars or lids.
+func (s *sentence) jarsAreMeant(to int) bool {
+	if s.find(famJar, 0, to) >= 0 {
+		return !s.forEmptyJars()
+	}
+	b := s.before()
+	return s.find(famIt, 0, to) >= 0 && b != nil && (b.has(famJar) || b.has(famLid)) && !b.forEmptyJars()
 }
 
 func (s *sentence) isFoodProcessor(k int) bool {

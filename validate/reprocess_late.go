@@ -56,7 +56,7 @@ func (s *sentence) deniesOnlySeal(before int) bool {
 		if k := cue(c.owner); k != cueDeny && k != cueAway {
 			continue
 		}
-		if c.from >= before || !s.is(c.to, famSeal) {
+		if !s.is(c.to, famSeal) {
 			return false
 		}
 		denials++
@@ -69,5 +69,5 @@ func (s *sentence) speaksOfReprocessing() bool {
 	if s.anyOf("reprocess reprocessed reprocessing") || s.anyOf("re") && s.has(famProcess) {
 		return true
 	}
-	return (s.has(famProcess) || s.has(famCanner) || s.anyOf("redo redone recan")) && s.anyOf("again redo redone recan") && s.near("unsealed seal sealed fail failed fails")
+	return (s.has(famProcess) || s.has(famCanner) || s.anyOf("boiled boil redo redone recan")) && s.anyOf("again redo redone recan") && s.near("unsealed seal sealed fail failed fails")
 }

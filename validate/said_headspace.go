@@ -78,6 +78,9 @@ func (s *sentence) isHeadspace(f mention) bool {
 			break
 		}
 	}
+	if s.anyIn("leave leaving", f.from-3, f.from) && s.isAny(f.to, "at") && s.anyIn("top", f.to, f.to+4) {
+		return !s.near("crock cabbage weight plate")
+	}
 	for k := f.from - 1; k >= max(0, f.from-6); k-- {
 		if s.isAny(k, "headspace headroom") || s.isAny(k, "space") && s.isAny(k-1, "head") {
 			return s.closest(f, k)

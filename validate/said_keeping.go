@@ -57,6 +57,9 @@ func (s *sentence) keepsFor(f mention) bool {
 	if s.has(famOpened) || s.anyOf("wait ripen mellow mellows cure cures flavor flavour flavors best improve improves ferment fermenting before every old ago sits turning condition every bubbling takes least blog diary journal records bees hens garden") {
 		return false
 	}
+	if s.isAny(f.from-1, "after") && s.anyIn("still", 0, f.from) && s.anyIn("good fine lovely perfect delicious great fresh sound", 0, f.from) {
+		return true // "still good after five years"
+	}
 	if s.isAny(f.from-1, "after every each in") {
 		return false
 	}

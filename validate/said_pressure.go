@@ -62,7 +62,7 @@ func (s *sentence) pressures() (found []mention) {
 // ofPressure reports whether pounds are those of a gauge: "at 10 pounds", "the
 // weight says 15 pounds".
 func (s *sentence) ofPressure(f mention) bool {
-	if s.isAny(f.to, "of") || f.low.num > 25*f.low.den {
+	if s.isAny(f.to, "of") || s.anyOf("sticks stuck broken") || f.low.num > 25*f.low.den {
 		return false
 	}
 	if s.isAny(f.from-1, "at") && s.anyOf("hold keep process run") && !s.is(f.to, famLowAcid) {

@@ -6,7 +6,7 @@ func (t *Text) toTheBrim(s *sentence) []Finding {
 		return nil
 	}
 	for i := range s.len() {
-		if !s.isAny(i, "brim") || !s.anyIn("to", i-3, i) && !s.anyIn("full", i-2, i) {
+		if !s.isAny(i, "brim rim lip") || !s.anyIn("to", i-3, i) && !s.anyIn("full", i-2, i) || s.isAny(i, "rim lip") && !s.anyIn("up", i-4, i) {
 			continue
 		}
 		right := t.headspacesFor(s)

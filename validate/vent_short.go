@@ -21,7 +21,7 @@ step may leave it out, but not say less.`,
 	},
 	CheckText: checkVentShort,
 	Practice: &Practice{
-		Phrases: `bother~|need~|have|worth|wait~|necessary .. to|with|about|for? vent~|venting|exhaust~|exhausting; vent~|venting|exhaust~|exhausting .. is|are|isn't|aren't .. needed|necessary|required`,
+		Phrases: `bother~|need~|have|worth|wait~|necessary .. to|with|about|for? vent~|venting|exhaust~|exhausting; venting|exhausting it|only|just|wastes|takes; vent~|venting|exhaust~|exhausting .. is|are|isn't|aren't .. needed|necessary|required`,
 		Left:    true,
 		Where:   underPressure,
 		Message: "this says that a pressure canner need not be vented",
@@ -34,7 +34,7 @@ func checkVentShort(t *Text) []Finding {
 		return nil
 	}
 	least := LimitRat("canner-vent")
-	var fs []Finding
+	fs := closedAtOnce(t)
 	for s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.dimension() != content.TimeDim || !s.isVenting(f) {
@@ -54,6 +54,41 @@ func checkVentShort(t *Text) []Finding {
 	return fs
 }
 
+// closedAtOnce reports a vent that is closed with the first steam.
+func closedAtOnce(t *Text) []Finding {
+	var fs []Finding
+	for s := range t.sentences(placeStep, placeNotes, placeCaution) {
+		i := s.ventClosed()
+		if i < 0 || s.stance(hit{from: i, to: i + 1}) != told {
+			continue
+		}
+		fs = append(fs, Finding{
+			Pos:     s.pos(i),
+			Message: "the vent is closed with the first steam",
+			Advice:  "Say: let steam blow off for 10 minutes, then close it.",
+		})
+	}
+	return fs
+}
+
+// ventClosed gives the place of the weight or the vent that a sentence closes
+// at once; -1 if it does not.
+func (s *sentence) ventClosed() int {
+	if !s.anyOf("steam") || s.anyOf("minute minutes off zero") {
+		return -1
+	}
+	atOnce := s.anyOf("immediately")
+	for i := range s.len() {
+		atOnce = atOnce || s.isAny(i, "once") && s.isAny(i-1, "at") || s.isAny(i, "away") && s.isAny(i-1, "straight right")
+	}
+	for i := range s.len() {
+		if atOnce && s.isAny(i, "weight petcock regulator jiggler vent") && s.anyIn("put set place close drop", i-4, i) {
+			return i
+		}
+	}
+	return -1
+}
+
 // isVenting reports whether a time is that of the steam that blows off.
 func (s *sentence) isVenting(f mention) bool {
 	if s.jobBefore(f.from) == jobVent {
@@ -62,5 +97,5 @@ func (s *sentence) isVenting(f mention) bool {
 	if s.anyIn("of", f.to, f.to+1) && s.anyIn("venting steam", f.to, f.to+3) {
 		return true
 	}
-	return s.anyIn("steam", 0, f.from) && s.anyIn("escape blow blows flow out exhaust vent petcock", 0, s.len()) && !s.has(famProcess) && !s.anyOf("pressure zero")
+	return s.anyIn("steam", 0, f.from) && s.anyIn("escape blow blows flow out exhaust vent petcock weight", 0, s.len()) && !s.has(famProcess) && !s.anyOf("pressure zero")
 }
