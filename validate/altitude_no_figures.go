@@ -14,7 +14,8 @@ nobody can follow.`,
 	Practice: &Practice{
 		Phrases: `adjust~|adapt~|correct~|allow~|compensate~|account~ .. altitude|elevation|high_altitude; altitude|elevation adjust~|adjustment~; increase~|add~|extend~|lengthen~|change~ .. altitude|elevation
 			check~|consult~|see|look~ .. altitude|elevation .. times|time|adjustment~|table|chart; depending on .. altitude|elevation; according to .. altitude|elevation; for|at higher|high altitudes|elevations|altitude|elevation ... longer|more|increase|add|adjust
-			adjust~|adapt~|correct~|alter~|change~ ... altitude|elevation; hills|mountain~|mountains|up_high|highlands|higher_up|thin_air ... longer|more|extra|increase~|add~|raise~; live|lives|living|dwell~ .. high|up|above|altitude|elevation ... longer|more|extra|increase~|add~|raise~`,
+			adjust~|adapt~|correct~|alter~|change~ ... altitude|elevation; hills|mountain~|mountains|up_high|highlands|higher_up|thin_air ... longer|more|extra|increase~|add~|raise~; live|lives|living|dwell~ .. high|up|above|altitude|elevation ... longer|more|extra|increase~|add~|raise~
+			mountain~|mountains|hills|high_up|high_altitude|high_country|highlands ... longer|more|extra|increase~|add~|raise~|minutes; live|lives|living ... high_up|up_high|in_the_mountains|in_the_hills|at_altitude ... longer|more|extra|little`,
 		Where:   whereNoTable,
 		Message: "readers are told to adjust for altitude, and no figure is given",
 		Advice:  "Give the times of every band in the way of keeping; the page prints them.",

@@ -12,7 +12,8 @@ changed.`,
 	Practice: &Practice{
 		Phrases: `usda|fda|government|extension|officially approved|certified|endorsed|safe recipe|method|process|jam|salsa|pickles|canning|sauce|and|!; approved|certified by .. usda|fda|government|extension|authorities
 			completely|totally|guaranteed safe; percent|%|per_cent safe; guaranteed .. safe|botulism; guarantee~ .. safe|safety; this|our|my recipe|salsa|jam|sauce|method .. is .. safe .. to|for can|canning|shelf
-			promise~|guarantee~|vouch~ ... safe|safety; this|my|our|every|these|all recipe~|jar~|jam|salsa|pickles .. is|are .. perfectly|absolutely|entirely|completely|totally safe; foolproof|failsafe canning|recipe|method`,
+			promise~|guarantee~|vouch~ ... safe|safety; this|my|our|every|these|all recipe~|jar~|jam|salsa|pickles .. is|are .. perfectly|absolutely|entirely|completely|totally safe; foolproof|failsafe canning|recipe|method
+			recipe|process|method|jam|salsa|pickles|sauce|jelly|this is|are .. usda|fda|government|extension|officially? approved|certified|endorsed; usda|fda|government|extension .. say~|says|calls|considers|approves|approved|certifies|certified .. this|my|our|the .. one|recipe|jam|jelly|salsa|sauce|pickles .. is|are? .. safe|fine|approved`,
 		Where:   claimsRecipe,
 		Message: "nobody approves home recipes or can promise that they are safe",
 		Advice:  "Name the publication that the process is from.",

@@ -28,7 +28,7 @@ serve on the table. For canning use jars with flat metal lids and screw bands.`,
 // jarsForShelf leaves out the jars of the refrigerator, the freezer, the crock
 // and the dry store.
 func jarsForShelf(t *Text, s *sentence, h hit) bool {
-	if !inCanned(t, s, h) || s.anyOf("ferment fermenting fermented dried dry flour storing storage rice buttons pasta sugar oats cookies sweets beads display") {
+	if !inCanned(t, s, h) || s.anyOf("ferment fermenting fermented dried dry flour storing storage rice buttons sugar oats cookies sweets beads display") {
 		return false
 	}
 	return !t.hasWay(content.Fermenting) || s.has(famCanner) || s.has(famProcess)

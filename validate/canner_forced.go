@@ -18,7 +18,8 @@ can break them or warp the canner. Turn off the heat and wait for zero.`,
 			cool~ .. canner~|cooker .. with|under|in|by .. cold|water|sink|snow|tap|running|fan; quick|rapid|fast|manual|instant release; quick_release~
 			release~|let~|vent~ .. pressure .. quickly|manually|by|fast|out .. lifting|removing|opening|tipping|tilting|nudging|hand|weight|valve; release~|let~|bleed~ .. steam .. by|out .. lifting|removing|tipping|tilting|nudging|hand; lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~ .. weight|petcock|regulator|valve|gauge .. to|and .. release|let|bleed|drop|bring|speed .. pressure
 			hurry~|speed~|force~|hasten~|rush~ .. cool~|cooling|canner~|pressure|it .. by|with|along|down|up
-			lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~|pull~|knock~ .. weight|petcock|regulator|valve|jiggler ... to|and let|release|bleed .. steam .. out|off|faster|quickly; pull~|lift~|take~|remove~|open~|knock~ .. weight|petcock|regulator|valve|jiggler .. off|open|up? .. when|as_soon_as|once .. time|minutes|timer|clock .. up|done|over|rings`,
+			lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~|pull~|knock~ .. weight|petcock|regulator|valve|jiggler ... to|and let|release|bleed .. steam .. out|off|faster|quickly; pull~|lift~|take~|remove~|open~|knock~ .. weight|petcock|regulator|valve|jiggler .. off|open|up? .. when|as_soon_as|once .. time|minutes|timer|clock .. up|done|over|rings
+			open~|pop~|lift~|pull~|tip~|nudge~|crack~ .. petcock|weight|valve|regulator|jiggler ... hurry|faster|quicker|quickly|sooner|along|save_time|speed`,
 		Where:   theCanner,
 		Message: "a pressure canner is cooled by force",
 		Advice:  "Turn off the heat and let the pressure fall to zero by itself.",

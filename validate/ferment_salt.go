@@ -17,7 +17,8 @@ in quick pickles, salt is for taste and may be left out.`,
 	Practice: &Practice{
 		Phrases: `salt .. is|are .. optional|flavor|flavour|taste; leave~ .. out .. salt; leave~ .. the salt .. out; omit~|skip~ .. salt; reduce~|halve~|lower~|decrease~ the|your|some? amount_of? salt; cut~ back|down? on|the|your? salt
 			cut~ .. salt .. down|back|half|by; go~ easy|light .. salt; use~|add~|with|need|try~ .. less|half_the salt; without .. salt; salt .. to taste|your_taste; salt .. can|may|could be? left_out|reduced|omitted|halved|skipped|cut
-			salt substitute~|replacement; low_sodium|lite|reduced_sodium salt; salt free|free_ferment kraut|sauerkraut|ferment; no_salt kraut|sauerkraut|ferment|pickles|kimchi; salt_free kraut|sauerkraut|ferment|pickles`,
+			salt substitute~|replacement; low_sodium|lite|reduced_sodium salt; salt free|free_ferment kraut|sauerkraut|ferment; no_salt kraut|sauerkraut|ferment|pickles|kimchi; salt_free kraut|sauerkraut|ferment|pickles
+			salt & to_your_liking|as_you_like|as_you_please|by_eye|by_feel|by_guess|as_much_or_as_little`,
 		Where:   ofAFerment,
 		Message: "a ferment needs its salt",
 		Advice:  "Keep the tested salt, by weight.",

@@ -16,7 +16,8 @@ stoneware, glass, or plastic that is sold for food.`,
 	},
 	Practice: &Practice{
 		Phrases: `copper|brass|galvanised|galvanized|zinc|cast_iron|iron|aluminium|aluminum crock~|bucket~|pail~|pot~|vessel~|container~|kettle~|pan~|basin~|bowl~|tub~|weight~; garbage|trash|bin|refuse bag~|liner~|can|cans|bin
-			in|into|use~|with .. a? copper|brass|galvanised|galvanized|aluminium|aluminum; crock~|bucket~|vessel~ .. lined with .. garbage|trash|bin|refuse`,
+			in|into|use~|with .. a? copper|brass|galvanised|galvanized|aluminium|aluminum; crock~|bucket~|vessel~ .. lined with .. garbage|trash|bin|refuse
+			copper|brass|galvanised|galvanized|zinc|cast_iron|iron|aluminium|aluminum preserving|jam|canning|cooking|stock pan~|pot~|kettle~`,
 		Where:   inAFerment,
 		Message: "this metal or plastic is not for a ferment",
 		Advice:  "Use stoneware, glass or food-grade plastic.",
@@ -25,5 +26,5 @@ stoneware, glass, or plastic that is sold for food.`,
 
 // inAFerment holds in recipes that ferment, before they are canned.
 func inAFerment(t *Text, s *sentence, _ hit) bool {
-	return t.hasWay(content.Fermenting) && !s.has(famCanner) && !s.forCold()
+	return t.hasWay(content.Fermenting) && !s.has(famCanner) && !s.forCold() && !s.anyOf("carry carries carried garden picking harvest")
 }

@@ -15,9 +15,11 @@ import (
 // parted by lot before they were measured: 62 and 54 unsafe ones in a hundred
 // were refused. The phrases were then broadened by what fresh.tsv showed, and
 // second.tsv was written: 73 in a hundred were refused at first sight, and the
-// phrases were broadened once more. Which sentences of heldout.tsv are missed was
-// not looked at, and they are not printed: it tells how the rules do on words
-// that nobody tuned them for.
+// phrases were broadened once more. Of third.tsv, written later by somebody else,
+// 58 in a hundred were refused at first sight, and the phrases were broadened by
+// them too. Which unsafe sentences of heldout.tsv are missed was not looked at, and
+// they are not printed: it tells how the rules do on words that nobody tuned them
+// for.
 var freshFiles = []struct {
 	name        string
 	leastRecall float64
@@ -26,6 +28,7 @@ var freshFiles = []struct {
 	{"fresh.tsv", 0.95, true},
 	{"heldout.tsv", 0.85, false},
 	{"second.tsv", 0.92, true},
+	{"third.tsv", 0.90, true},
 }
 
 // TestFresh counts how many unsafe sentences are found, by the rule that they
@@ -42,7 +45,7 @@ func TestFresh(t *testing.T) {
 				if len(got) > 0 {
 					refused++
 				}
-				if len(got) > 0 && f.print {
+				if len(got) > 0 {
 					t.Logf("%s: refused by %v: %s (%s)", f.name, got, tr.sentence, tr.where)
 				}
 				continue

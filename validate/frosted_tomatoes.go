@@ -18,7 +18,8 @@ freeze them.`,
 		Phrases: `frost|frosted|frost_killed|dead|dying|blighted vine~|plant~ ... tomato~|tomatoes; tomato~|tomatoes ... from|off|on .. dead|frosted|frost_killed|frost|dying|blighted
 			tomato~|tomatoes .. after .. frost|freeze; maybe use~|can|pick~|save~|gather~|pull~|rescue~|harvest~|bring~ .. after|hit_by|nipped_by|touched_by|killed_by|caught_by .. frost
 			frost_nipped|frost_bitten|frostbitten|frosted|frost_killed|frozen_on_the_vine tomato~|tomatoes; maybe vine~|plant~ .. are|were|have .. dead|died|frosted|killed ... can|fine|sauce|salsa|canning; after .. frost ... tomatoes|tomato .. can|jar~|sauce|salsa|canning|pick; frost|freeze got|hit|nipped|killed|took|came|struck ... tomatoes|tomato ... can|canned|canning|jar|jars|sauce
-			after .. frost|freeze ... can|jar~|bottle~|preserve~ every|all|those|any|our|my|whatever|these tomato~|tomatoes; dead|frosted|frozen|blackened plant~|vine~ ... can|jar~|bottle~ every|all|those|any|our|my|the tomato~|tomatoes`,
+			after .. frost|freeze ... can|jar~|bottle~|preserve~ every|all|those|any|our|my|whatever|these tomato~|tomatoes; dead|frosted|frozen|blackened plant~|vine~ ... can|jar~|bottle~ every|all|those|any|our|my|the tomato~|tomatoes
+			maybe after .. frost|freeze ... pick~|gather~|harvest~|save~|collect~ .. left|rest|remaining|what|whatever|last ... can|jar~|jars|bottle~`,
 		Where:   tomatoesInJars,
 		Message: "tomatoes from dead or frosted vines are too low in acid",
 		Advice:  "Use tomatoes from living vines, or freeze these.",

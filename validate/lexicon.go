@@ -55,7 +55,7 @@ func newLexicon(rules []*Rule) *lexicon {
 		owner := int32(len(cuePhrases) + len(l.owners))
 		l.owners[r.Practice] = owner
 		for _, p := range split(r.Practice.Phrases) {
-			l.addPhrase(p, owner)
+			l.addPhrases(p, owner)
 		}
 	}
 	l.units = l.unitIDs()

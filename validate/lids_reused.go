@@ -16,7 +16,8 @@ be used again, and jars; flat lids are new every time.`,
 			use~ .. lids .. again|twice|second|over|until|several|more_than_once; save~|wash~|boil~|rinse~|keep~ .. lids .. for|and .. next|again|another|reuse|use|later
 			old|used|last_year's|secondhand|second_hand lids .. will|do|work|works|fine|are|seal|if; use~|using|with .. old|used|last_year's|secondhand lids; lids .. good_for .. two|several|three|more|second|uses
 			last_year|previous_year flat|canning|metal|used? lids; second_hand|secondhand|once_used|used flat|canning|metal? lids; lid~ .. used|sealed once .. again
-			uses|goes|seasons|years|times .. out_of|from|with .. lid~|flats|lids; lid~|lids .. seal~|work~|do|last~|serve .. second|again|twice|another|next|more_than; save~|keep~ .. lid~|lids .. seal|again|next|another|reuse|second`,
+			uses|goes|seasons|years|times .. out_of|from|with .. lid~|flats|lids; lid~|lids .. seal~|work~|do|last~|serve .. second|again|twice|another|next|more_than; save~|keep~ .. lid~|lids .. seal|again|next|another|reuse|second
+			lid~|flats .. saved|kept|left .. last|year|season|before|previous; last_summer's|last_season's|last_autumn's|last_fall's|last_winter's|last_spring's lid~; if|when .. used|old lid~ .. looks|look|is|are|sits flat|fine|good|sound ... again|use~|turn|go|another`,
 		Where:   lidsForShelf,
 		Message: "flat lids are used once only",
 		Advice:  "Say: new flat lids every time; bands and jars may be used again.",

@@ -21,7 +21,8 @@ its buttons say.`,
 			use~|using .. electric_pressure_cooker~|electric_pressure_canner~|multi_cooker~|multicooker~|programmable_pressure|electric_multi .. as|to|for|instead .. can|canning|canner|process~|processing|a
 			put~|place~|set~|load~|stand~|lower~ .. @jar|@it .. in|into .. electric_pressure_cooker~|multi_cooker~|multicooker~|programmable_pressure|electric_multi
 			set~|use~ .. multi_cooker~|multicooker~|electric_pressure_cooker~ ... process~|can|canning .. @jar|@it; multi_cooker~|multicooker~|electric_pressure_cooker~ .. canning|canner|works|instead|will_do|as_well|setting; canning button|setting|mode|program|function; maybe in|with|using a|an|my|the|your electric_pressure_cooker~|electric_pressure_canner~|multi_cooker~|multicooker~; maybe multi_cooker~|multicooker~|electric_pressure_cooker~|electric_pressure_canner~
-			can|canned|canning|cans|process~|seal~ .. in|with|using|by .. electric|countertop|digital|plug_in pressure? pot~|canner~|cooker~; electric|countertop|digital|plug_in pressure pot~|canner~|cooker~ ... can|cans|canned|canning|process~|works`,
+			can|canned|canning|cans|process~|seal~ .. in|with|using|by .. electric|countertop|digital|plug_in pressure? pot~|canner~|cooker~; electric|countertop|digital|plug_in pressure pot~|canner~|cooker~ ... can|cans|canned|canning|process~|works
+			multi_cooker~|multicooker~|electric_pressure_cooker~|programmable_cooker~ .. does|do|handles|manages|takes|holds|cooks .. jar~|jars|pints|quarts`,
 		Where:   asCanner,
 		Message: "an electric pressure cooker is no pressure canner",
 		Advice:  "Ask for a stovetop pressure canner that holds at least 4 quart jars.",

@@ -23,7 +23,8 @@ goes into them.`,
 			maybe put~|place~|set~|slide~|pop~|leave~|return~|transfer~|arrange~|stand~|move~|stick~|heat~|cook~|keep~|load~|sit~|shut|finish~ .. @jar|@it .. in|into|inside|on .. oven~; maybe put~|place~|set~|slide~ .. tray|sheet|rack|pan .. in|into .. oven~
 			maybe bake~ .. @jar|@it .. # ; maybe bake~ at|for; maybe bake~ .. filled|sealed|full .. @jar ; bake~ .. @jar|@it .. until ... seal~|pop~|ping~
 			oven~ .. makes|make|is|serves .. canner; oven~ does|do .. same|job|trick|work .. @jar|canner|process~|canning
-			minutes|hour|hours|shelf .. of|in|on|inside .. oven~ ... how|where|what i|we|you can|process~|seal~|preserve~ my|our|the|your|all`,
+			minutes|hour|hours|shelf .. of|in|on|inside .. oven~ ... how|where|what i|we|you can|process~|seal~|preserve~ my|our|the|your|all
+			oven .. works|will_do|does|serves .. for .. @jar; oven & fill~|filled|sealed|closed @jar & degrees|hour~|minutes`,
 		Where:   ovenHoldsFood,
 		Message: "an oven does not process jars",
 		Advice:  "Process them in boiling water, in steam or under pressure, as the cited process says.",

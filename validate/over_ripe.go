@@ -18,7 +18,8 @@ or the compost.`,
 			perfect|great|ideal|good|fine|best|way|works|use|time .. for|to_use|to_use_up|up|with|place .. overripe|over_ripe|bruised|mushy|rotten|past_their_prime
 			use~|can|save~|canning|choose .. overripe|over_ripe|bruised|mushy|rotten .. tomato~|tomatoes|fruit|fruits|peaches|pears|apples|berries|plums|ones|produce
 			seconds .. perfect|great|ideal|good|fine for|in; maybe canning|salsa|sauce|jam is .. best|perfect|great|ideal .. use|way|place|home .. for .. @it; overripe|over_ripe|bruised is|are fine|ok|okay|good|perfect|best
-			use~|use_up|can|save~|canning .. squishy|squashy|split|wrinkled|wrinkly|shrivelled|shriveled|spoiling|damaged|half_spoiled .. tomato~|tomatoes|fruit|fruits|peaches|pears|apples|berries|plums|ones|produce`,
+			use~|use_up|can|save~|canning .. squishy|squashy|split|wrinkled|wrinkly|shrivelled|shriveled|spoiling|damaged|half_spoiled .. tomato~|tomatoes|fruit|fruits|peaches|pears|apples|berries|plums|ones|produce
+			overripe|over_ripe|bruised|rotten|spotty|mushy|going_soft|black_spots ... make~|makes .. best|fine|good|great|perfect|lovely .. jars|jar|sauce|salsa|jam|juice`,
 		Where:   pastItsBest,
 		Message: "over-ripe or bruised produce has less acid",
 		Advice:  "Ask for just-ripe, sound produce.",

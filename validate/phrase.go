@@ -1,6 +1,9 @@
 package validate
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // A phrase is a way of saying something, as words that follow one another. It
 // is written in a small notation:
@@ -13,6 +16,7 @@ import "strings"
 //	a?         that may be missing
 //	..         up to 4 words, whatever they are
 //	...        up to 9
+//	a & b & c  in any order, with up to 9 words between them
 //
 // Words of a phrase stand in one clause: nothing but a comma may part them, or a
 // colon in a long gap. A phrase that begins with "maybe " is not certain by itself.
@@ -58,6 +62,27 @@ const (
 	shortGap = 4
 	longGap  = 9
 )
+
+// addPhrases compiles a phrase, or every order of one that has no order.
+func (l *lexicon) addPhrases(text string, owner int32) {
+	parts := strings.Split(text, " & ")
+	for i := range parts {
+		parts[i] = strings.TrimSpace(parts[i])
+	}
+	orders(parts, func(order []string) { l.addPhrase(strings.Join(order, " ... "), owner) })
+}
+
+// orders calls do with every order of a few parts.
+func orders(parts []string, do func([]string)) {
+	if len(parts) == 1 {
+		do(parts)
+		return
+	}
+	for i := range parts {
+		rest := slices.Concat(parts[:i], parts[i+1:])
+		orders(rest, func(order []string) { do(slices.Concat(parts[i:i+1], order)) })
+	}
+}
 
 // addPhrase compiles a phrase.
 func (l *lexicon) addPhrase(text string, owner int32) {

@@ -20,7 +20,8 @@ freezer, and the text should say so.`,
 			processing|water_bath|canning|process is|are optional|unnecessary|overkill|not_needed|not_necessary|unneeded; sterilise~ .. jars .. so .. no|not|needn't .. process~|processing|water_bath|canner
 			leave~ .. water_bath|waterbath|processing|canner|boiling_water_bath|process .. out|off|away; do|does|go|goes|get_by|manage without .. water_bath|waterbath|processing|canner|boiling_water_bath
 			never|don't|didn't|doesn't|rarely|seldom|no_longer bother|use|fuss|mess|own .. canner|water_bath|waterbath|processing|canning_pot|boiling_water_bath|canning; no canner|canning_pot|water_bath|processing .. needed|required|necessary|at_all|whatsoever
-			i|we skip~|gave_up|given_up|quit|stopped|abandoned on|the|with|my|using? .. water_bath|waterbath|canner|processing|canning_pot`,
+			i|we skip~|gave_up|given_up|quit|stopped|abandoned on|the|with|my|using? .. water_bath|waterbath|canner|processing|canning_pot
+			needs|need|requires|require|wants no further? canner|canning|process|processing|water_bath|boiling_water_bath; spare|save yourself .. canner|processing|process|water_bath; leave~ out .. water_bath|processing|process|canner`,
 		Where:   forShelf,
 		Message: "this leaves out the process of jars for the shelf",
 		Advice:  "Give the process, or say that the jars are kept in the refrigerator or the freezer.",

@@ -17,7 +17,8 @@ time.`,
 		Phrases: `put~|pop~|return~|drop~|set~|stick~|throw~|run~ .. @jar|@it|one|ones .. straight|right|just|back back|into|in|through .. canner~|pot|water|bath; reprocess~ .. as_is|as_it_is|as_they_are|straight|without
 			reprocess~|process~ .. again .. with|using .. same lid~|jar; reprocess~ .. same lid~; put~ .. unsealed|failed .. back in|into .. canner~|pot|water|bath; just|simply process~|reprocess~|boil~ .. @jar|@it|ones? .. again|over
 			goes|go|went|gets back|straight|right in|into|through|to .. canner~|pot|water|bath
-			fails|fail|failed|didn't|doesn't|hasn't .. seal|sealed .. goes|go|put~|return~|pop~ .. back|straight in|into|through|to .. canner~|pot|water|bath`,
+			fails|fail|failed|didn't|doesn't|hasn't .. seal|sealed .. goes|go|put~|return~|pop~ .. back|straight in|into|through|to .. canner~|pot|water|bath
+			heat~|boil~|process~ .. @jar|@it|one|ones .. again|over .. in_the_morning|tomorrow|next|later|days`,
 		Where:   afterFailedSeal,
 		Message: "an unsealed jar is processed again as it is",
 		Advice:  "Say: empty it, reheat, new lid, full time; or keep it cold.",

@@ -14,7 +14,8 @@ refrigerator.`,
 	},
 	Practice: &Practice{
 		Phrases: `half_full|half_filled|partial|partially_filled|partly_filled|short|not_quite_full jar~|jars .. process~|can|along|too|as_well|with_the|goes|go|fine|in
-			process~|can .. half_full|half_filled|partial|partially_filled|partly_filled|last_short jar~; last jar .. half|only|not .. full .. process~|anyway|too|with|along`,
+			process~|can .. half_full|half_filled|partial|partially_filled|partly_filled|last_short jar~; last jar .. half|only|not .. full .. process~|anyway|too|with|along
+			half|part|third .. jar .. left ... can|canned|process~|processed .. along|with|too; can|process~ .. half_full|half_filled|short|partial|part_filled .. jar~|jars? .. with|along|too`,
 		Where:   inCanned,
 		Message: "a jar that is not full is processed",
 		Advice:  "Say: a smaller jar, or the refrigerator.",

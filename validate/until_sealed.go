@@ -17,7 +17,8 @@ food. Give the minutes of the table.`,
 			process~|boil~|simmer~|heat~|steam~|cook~|bake~ ... until|till .. sealed|seal|popped|pinging|popping; process~|boil~|simmer~ ... until|till you|they|i|we hear ... pop~|ping~|plink~|click~; leave~|keep~|process~|boil~ ... boiling|canner~|bath|water ... until|till ... lids go|pull|suck|drop|sink .. down|snap~
 			keep~|hold~|maintain~ .. pressure|boiling|boil|heat|simmer ... until|till ... seal~|sealed|pop~|ping~|plink~|popped; leave~|keep~|let~ .. in|under .. canner~|bath|water|pot|oven|kettle ... until|till ... seal~|sealed|pop~|ping~|plink~|popped
 			done|ready|finished|processed when|once .. lid|lids|tops .. pop~|popped|ping~|seal~|sealed|down; until all the lids have? seal~|sealed|popped .. in
-			leave~|keep~|boil~|process~|simmer~|heat~ ... as_long_as|however_long ... takes|take|need .. @lid|@jar|tops|@it .. seal~|suck~|pop~|ping~|go; done|ready|finished .. when|once .. @lid|tops ... concave|hollow|dented|dip~|dimple~; leave~|keep~|boil~|process~|simmer~ ... until|till .. @lid|tops ... concave|hollow|suck~|dip~`,
+			leave~|keep~|boil~|process~|simmer~|heat~ ... as_long_as|however_long ... takes|take|need .. @lid|@jar|tops|@it .. seal~|suck~|pop~|ping~|go; done|ready|finished .. when|once .. @lid|tops ... concave|hollow|dented|dip~|dimple~; leave~|keep~|boil~|process~|simmer~ ... until|till .. @lid|tops ... concave|hollow|suck~|dip~
+			boil~|process~|leave~|keep~|simmer~ ... until|till|however_long|as_long_as ... lid|lids|tops|caps ... go|goes|gone|went|come|drawn|sucked|pulled down|in|under|flat`,
 		Where:   beforeCooling,
 		Message: "a process ends after minutes, not when the lids seal",
 		Advice:  "Write the minutes of the table, or leave them to it.",

@@ -17,7 +17,7 @@ last. To drain empty jars upside down is another matter.`,
 		Phrases: `turn~|flip~|tip~|stand~|set~|put~|place~|store~|leave~|keep~|rest~|cool~|sit~|stood .. @jar|@it .. upside_down|down_side_up
 			turn~|flip~|tip~ .. @jar|@it .. over|head; turn~|flip~|tip~|upend~ over|upside .. @jar; upend~ .. @jar|@it
 			invert~ .. @jar|@it; @jar .. inverted|upside_down; @jar|@it on their|its heads|head|lids|lid|tops
-			@jar|@it ... turned|flipped|stood|stored|left upside|over
+			@jar|@it ... turned|flipped|stood|stored upside|over; @jar|@it ... left upside
 			turn~|flip~|tip~|stand~|store~ upside down; invert~ for # ; @jar|@it go|goes|went upside down
 			maybe inversion|inverting method|trick|technique|canning|seal|step; maybe upside down method|trick|canning|seal|jars; flip~ the|your|each|all? @jar
 			@jar .. @be .. inverted|flipped|upended; turn~ the|your|each|all? .. @jar .. lid side|lids|lid down
@@ -34,6 +34,9 @@ last. To drain empty jars upside down is another matter.`,
 func jarsStandFull(t *Text, s *sentence, h hit) bool {
 	if s.anyOf("empty clean washed rinsed drain dry rack") && !s.has(famSeal) && !s.anyOf("hot filled") {
 		return false
+	}
+	if s.anyIn("hand hands", h.to, h.to+4) {
+		return false // to look at it
 	}
 	if !s.speaksOfJars(h) && !(t.Recipe != nil && s.anyIn("upside", h.from, h.to)) {
 		return false

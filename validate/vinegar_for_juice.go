@@ -1,5 +1,11 @@
 package validate
 
+import (
+	"slices"
+
+	"stillroom/content"
+)
+
 // vinegarForJuice reports vinegar in the place of bottled lemon or lime juice.
 var vinegarForJuice = &Rule{
 	ID:       "vinegar-for-juice",
@@ -17,7 +23,8 @@ dose of vinegar of its own.`,
 			replace~|swap~|switch~|exchange~|substitute~ .. lemon|lime juice? .. with|by .. vinegar; swap~|switch~|exchange~ .. lemon|lime juice? .. for .. vinegar; vinegar .. can|may|will|does|could|works .. do|serve|instead|stand .. instead|in_place|for .. lemon|lime|juice; vinegar .. can|may|will|works|work|does|could .. replace|stand_in|substitute|instead|take_the_place|place .. of|for|lemon|lime|juice
 			lemon|lime juice? .. can|may|could be? replaced|swapped|substituted|exchanged .. with|by|for .. vinegar; vinegar .. is|makes .. fine|good|easy|same substitute|replacement .. for .. lemon|lime|juice
 			maybe use~|take~|add~|put~ .. same|equal amount|quantity|measure .. of? vinegar; swap~|trade~|change~ .. lemon|lime juice .. for ... vinegar
-			vinegar stands|stand|fills|fill|steps|serves|substitutes|works|does .. for|as .. lemon|lime`,
+			vinegar stands|stand|fills|fill|steps|serves|substitutes|works|does .. for|as .. lemon|lime
+			maybe vinegar .. does|do|will_do|works|serves .. same|just_as|too|instead|job`,
 		Where:   noVinegarDose,
 		Message: "vinegar is weaker than bottled lemon or lime juice",
 		Advice:  "Keep the bottled juice.",
@@ -30,7 +37,7 @@ func noVinegarDose(t *Text, s *sentence, h hit) bool {
 		return false
 	}
 	for _, m := range t.Matches {
-		if m.reliesOnAcid() && m.need().accepts(ItemVinegar) && len(s.figures()) > 0 {
+		if m.reliesOnAcid() && m.need().accepts(ItemVinegar) && slices.ContainsFunc(s.figures(), func(f mention) bool { return f.dimension() == content.VolumeDim }) {
 			return false
 		}
 	}

@@ -17,7 +17,8 @@ processed. Discs of waxed paper close nothing either.`,
 			layer|cap|seal|film|inch|coat|coating|plug of .. paraffin|wax|beeswax; paraffin|wax|beeswax seal|seals|layer|cap|topping|plug|over|on top
 			wax|waxed|paraffin disc~|disk~|circle~|round~|paper_disc~; under .. paraffin; sealing wax; use~|add~|with|using .. paraffin|wax .. instead|seal~|lid~|top|jar~
 			paraffin .. keeps|seals|protects|works|does|will; maybe paraffin wax? .. for|to .. seal~|sealing|jars|top|tops; slab|block|cake of .. paraffin|wax
-			melted|molten|hot|liquid wax|paraffin|beeswax; dipped|soaked|brushed in|with .. wax|paraffin|beeswax; wax|paraffin|beeswax .. is|makes|as .. lid|seal|all`,
+			melted|molten|hot|liquid wax|paraffin|beeswax; dipped|soaked|brushed in|with .. wax|paraffin|beeswax; wax|paraffin|beeswax .. is|makes|as .. lid|seal|all
+			cellophane disc~|circle~|cover~|round~|top~|lid~; candle wax; film|skin|coat|layer|splash of .. wax|paraffin|cellophane`,
 		Where:   waxIsWax,
 		Message: "wax does not seal a jar",
 		Advice:  "Use new lids and the process of the recipe.",
