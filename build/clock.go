@@ -2,6 +2,7 @@ package build
 
 import (
 	"regexp"
+	"strings"
 
 	"stillroom/content"
 )
@@ -10,10 +11,10 @@ var (
 	// kitchenTime finds a time that can be set on a kitchen clock, or a range of
 	// times.
 	kitchenTime = regexp.MustCompile(`(?i)\b(\d{1,3}(?:½| 1/2)?|½)(?: ?(?:to|or|[-–]) ?\d{1,3}½?)? ?(seconds?|minutes?|mins?|hours?|hrs?|h)\b`)
-	// canner finds the step that sends the reader to the table of the canner.
-	canner = regexp.MustCompile(`(?i)\baltitude\b`)
-	// high finds a sentence whose times depend on altitude.
-	high = regexp.MustCompile(`(?i)\b(altitude|feet|foot|ft|met(er|re)s?)\b`)
+	// canner is the word of the step that sends the reader to the table of the canner.
+	canner = []string{"altitude"}
+	// high are the words of a sentence whose times depend on altitude.
+	high = []string{"altitude", "feet", "foot", "ft", "meter", "meters", "metre", "metres"}
 	// sentence finds sentences, each with the stop that ends it.
 	sentences = regexp.MustCompile(`[^.!?]+(?:\.\d[^.!?]*)*[.!?]*`)
 )
@@ -26,7 +27,7 @@ const longestClock = 12 * 60 * 60
 func clocks(text string) []mark {
 	var marks []mark
 	for _, s := range sentences.FindAllStringIndex(text, -1) {
-		if high.MatchString(text[s[0]:s[1]]) {
+		if !strings.ContainsAny(text[s[0]:s[1]], "0123456789½") || says(text[s[0]:s[1]], high) {
 			continue
 		}
 		for _, at := range kitchenTime.FindAllStringSubmatchIndex(text[s[0]:s[1]], -1) {

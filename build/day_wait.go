@@ -2,6 +2,7 @@ package build
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"stillroom/content"
@@ -10,12 +11,14 @@ import (
 var (
 	// waitTime finds how long something is left alone.
 	waitTime = regexp.MustCompile(`(?i)\b(?:` + countWord + `)(?: ?(?:to|or|[-–]) ?(?:` + countWord + `))? ?(?:minutes?|mins?|hours?|hrs?|days?|weeks?)\b|\bover ?night\b`)
-	// waitWord finds what it does meanwhile.
-	waitWord = regexp.MustCompile(`(?i)\b(stand|rest|soak|steep|drip|drain|chill|refrigerat|leave|left|condition)`)
-	// longHeat finds a sentence in which something cooks.
-	longHeat = regexp.MustCompile(`(?i)\b(boil|simmer|cook|roast|bake)`)
-	// lasting finds a sentence that tells how long the food keeps.
-	lasting = regexp.MustCompile(`(?i)\b(keeps?|within)\b`)
+	// timeWords are among the letters of every such time.
+	timeWords = []string{"min", "hour", "hr", "day", "week", "night"}
+	// waitStems begin the words for what it does meanwhile.
+	waitStems = []string{"stand", "rest", "soak", "steep", "drip", "drain", "chill", "refrigerat", "leave", "left", "condition"}
+	// heatStems begin the words of a sentence in which something cooks.
+	heatStems = []string{"boil", "simmer", "cook", "roast", "bake"}
+	// lasting are the words of a sentence that tells how long the food keeps.
+	lasting = []string{"keep", "keeps", "within"}
 )
 
 // countWord is a number as steps have it.
@@ -37,13 +40,15 @@ const (
 // before the cooking or after. What follows the canner is not among it.
 func waits(r *content.Recipe) (before, after []stretch) {
 	cooked := 0.0
-	for _, s := range mainSteps(r) {
-		if canner.MatchString(s) {
+	steps := mainSteps(r)
+	heated := lastHeated(steps)
+	for i, s := range steps {
+		if says(s, canner) {
 			continue
 		}
 		all, heat := waitsOf(s)
 		cooked += heat
-		if cooked >= longestScald || !heatsLater(r, s) {
+		if cooked >= longestScald || i >= heated {
 			after = append(after, all...)
 		} else {
 			before = append(before, all...)
@@ -62,9 +67,9 @@ func waitsOf(step string) (all []stretch, cooked float64) {
 	word := ""
 	for _, t := range sentences.FindAllString(step, -1) {
 		at, minutes := longestWait(t)
-		if w := waitWord.FindStringSubmatch(t); w != nil {
-			word = strings.ToLower(w[1])
-		} else if longHeat.MatchString(t) {
+		if w := firstStem(t, waitStems); w != "" {
+			word = w
+		} else if firstStem(t, heatStems) != "" {
 			cooked += minutes
 			continue
 		}
@@ -101,27 +106,29 @@ func mainSteps(r *content.Recipe) []string {
 	return steps
 }
 
-// heatsLater reports whether something cooks after a step.
-func heatsLater(r *content.Recipe, step string) bool {
-	later := false
-	for _, s := range mainSteps(r) {
-		if later && longHeat.MatchString(s) {
-			return true
+// lastHeated gives the last step in which something cooks; -1 if there is none.
+func lastHeated(steps []string) int {
+	for i, s := range slices.Backward(steps) {
+		if firstStem(s, heatStems) != "" {
+			return i
 		}
-		later = later || s == step
 	}
-	return false
+	return -1
 }
 
 // notAWait reports whether a sentence tells of an altitude, of how long the food
 // keeps, or of the jars after the canner.
 func notAWait(sentence string) bool {
-	return high.MatchString(sentence) || lasting.MatchString(sentence) || coolingTime.MatchString(sentence)
+	return says(sentence, high) || says(sentence, lasting) || coolingTime.MatchString(sentence)
 }
 
 // longestWait gives the longest time in a sentence, as it is written and in
 // minutes, at its longest. Over night is twelve hours.
 func longestWait(sentence string) (text string, minutes float64) {
+	low := strings.ToLower(sentence)
+	if !slices.ContainsFunc(timeWords, func(w string) bool { return strings.Contains(low, w) }) {
+		return "", 0
+	}
 	for _, at := range waitTime.FindAllString(sentence, -1) {
 		m := 12 * 60.0
 		if d, err := content.ParseDuration(inFigures(at)); err == nil {

@@ -32,7 +32,7 @@ func markSteps(r *content.Recipe, parts []Part) {
 		for _, m := range ms {
 			marks = append(marks, mark{m.Start, m.End, `<span class="q" data-amount="` + html.EscapeString(m.Amount.Data()) + `">`, "</span>"})
 		}
-		if way != "" && canner.MatchString(plain[i]) {
+		if way != "" && says(plain[i], canner) {
 			steps[i].Process = way
 		} else {
 			marks = append(marks, clocks(plain[i])...)

@@ -16,14 +16,17 @@ func typeset(s string) string {
 	if !strings.ContainsAny(s, "0123456789½¼¾⅓⅔⅛⅜⅝⅞") {
 		return strings.TrimSpace(s)
 	}
-	s = fractions.ReplaceAllStringFunc(strings.TrimSpace(s), func(f string) string {
-		if whole, part, ok := strings.Cut(f, " "); ok {
-			return whole + signs[part]
-		}
-		return signs[f]
-	})
-	s = ranges.ReplaceAllString(s, "$1–$2")
-	s = numbers.ReplaceAllString(writtenOut.Replace(s), "$1\u00a0$2")
+	s = strings.TrimSpace(s)
+	if strings.Contains(s, "/") {
+		s = fractions.ReplaceAllStringFunc(s, fractionSign)
+	}
+	if strings.Contains(s, "-") {
+		s = ranges.ReplaceAllString(s, "$1–$2")
+	}
+	s = writtenOut.Replace(s)
+	if strings.Contains(s, " ") {
+		s = numbers.ReplaceAllString(s, "$1\u00a0$2")
+	}
 	return strings.TrimSpace(strings.ReplaceAll(s, "\u00a0to ", " to "))
 }
 
@@ -34,6 +37,14 @@ var (
 	signs      = map[string]string{"1/2": "½", "1/4": "¼", "3/4": "¾"}
 	writtenOut = strings.NewReplacer("⅓", " 1/3", "⅔", " 2/3", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8")
 )
+
+// fractionSign gives the sign of a fraction: ½ for 1/2, 1½ for 1 1/2.
+func fractionSign(f string) string {
+	if whole, part, ok := strings.Cut(f, " "); ok {
+		return whole + signs[part]
+	}
+	return signs[f]
+}
 
 // capital makes the first letter of a text a capital one.
 func capital(s string) string {

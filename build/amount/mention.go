@@ -103,8 +103,9 @@ func (f *finder) step(n int, text string) {
 	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
 		s := &sentence{step: n, start: begin, end: end[0]}
 		f.sentences = append(f.sentences, s)
-		if said := text[begin:end[0]]; !perJar.MatchString(said) {
-			for _, at := range numbers(said) {
+		said := text[begin:end[0]]
+		if places := numbers(said); len(places) > 0 && !perJar.MatchString(said) {
+			for _, at := range places {
 				f.candidate(s, begin+at, text)
 			}
 		}
