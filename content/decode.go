@@ -126,6 +126,7 @@ func (d *decoder) given(v value, p Pos, read func(v value)) {
 			advice = "write it, or take the hyphen or comma away"
 		}
 		d.fault(p, BadValue, "nothing was written for "+v.name(), advice)
+		d.blanks = append(d.blanks, p)
 	case v.Kind == yaml.AliasNode || v.Anchor != "":
 		d.fault(d.place(v.Node), WrongType, aliasMessage, aliasAdvice)
 	default:

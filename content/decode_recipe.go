@@ -2,6 +2,7 @@ package content
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 	"unicode/utf8"
@@ -90,10 +91,11 @@ func (d *decoder) published(v value, places map[string]Pos, s Field[Status]) {
 	}
 }
 
-// letWait says of what is missing that it may come later.
+// letWait says of what is missing, or was left blank, that it may come later.
 func (s *source) letWait() {
 	for i := range s.faults {
-		s.faults[i].Later = s.faults[i].Kind == MissingKey
+		f := &s.faults[i]
+		f.Later = f.Kind == MissingKey || f.Kind == BadValue && slices.Contains(s.blanks, f.Pos)
 	}
 }
 

@@ -19,8 +19,9 @@ type source struct {
 	lines  []int // the offset at which each line begins; never empty
 	cursor cursor
 	faults []Fault
-	lost   bool // nothing of the text could be read
-	copied bool // data is a copy of what was given
+	blanks []Pos // keys and hyphens after which nothing was written
+	lost   bool  // nothing of the text could be read
+	copied bool  // data is a copy of what was given
 }
 
 // A cursor is the last letter that was looked up: the next one is most often
