@@ -80,7 +80,7 @@ func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
 		fs = append(fs, rule.stamp(eachWay(rule, r, matches))...)
 	}
 	fs = append(fs, checkText(textOfRecipe(r, matches), rules)...)
-	if r.Status.V == content.Draft && len(r.Keeping) == 0 {
+	if unfinished(r) {
 		letWait(fs)
 	}
 	refused := checkAccept(r, fs)
@@ -88,9 +88,17 @@ func checkRecipe(r *content.Recipe, rules []*Rule) []Finding {
 	return append(fs, refused...)
 }
 
-// letWait makes warnings of errors. A draft that does not say yet how its food
-// is kept cannot be published, and what it says of jars and minutes has nothing
-// to be held against: it stops nobody from publishing the rest.
+// unfinished reports whether a recipe is a draft that does not say yet what is
+// kept, how, and for how long.
+func unfinished(r *content.Recipe) bool {
+	blank := func(k content.Keeping) bool { return !k.Way.Set() || !k.Keeps.Set() }
+	return r.Status.V == content.Draft &&
+		(!r.Yield.Set() || len(r.Ingredients) == 0 || len(r.Keeping) == 0 || slices.ContainsFunc(r.Keeping, blank))
+}
+
+// letWait makes warnings of errors. A draft that is not finished cannot be
+// published, and what it says of jars and minutes has nothing yet to be held
+// against: it stops nobody from publishing the rest.
 func letWait(fs []Finding) {
 	for i := range fs {
 		if fs[i].Severity == Error {

@@ -48,8 +48,8 @@ func Fill(name string, data []byte, day content.Date) (f Filled, refused []Findi
 	return f, nil
 }
 
-// sign writes the edition and the day of the check, unless errors are left, or
-// the same edition stands there and nothing was changed.
+// sign writes the edition and the day of the check, unless errors are left, the
+// recipe is not written to its end, or the same edition stands there and nothing was changed.
 func (f *Filled) sign(name string, day content.Date) {
 	r, faults := content.ReadRecipe(name, f.Data)
 	f.Left = append(findingsOfFaults(faults), checkRecipe(r, Rules)...)
@@ -57,7 +57,7 @@ func (f *Filled) sign(name string, day content.Date) {
 	sortFindings(f.Left)
 	c := r.Checked
 	same := c.Edition.V.String() == Edition && c.Date.Set()
-	if !isCanned(r) || len(f.Left) > 0 || same && len(f.Written) == 0 {
+	if !isCanned(r) || unfinished(r) || len(f.Left) > 0 || same && len(f.Written) == 0 {
 		return
 	}
 	if c.Edition.Set() {
