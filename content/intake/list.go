@@ -100,16 +100,22 @@ var kindWords = []struct {
 
 func words(pattern string) *regexp.Regexp { return regexp.MustCompile(`\b(?:` + pattern + `)\b`) }
 
-// writeKind writes the kind that the name speaks of last: pickled beet relish
-// is a relish.
-func writeKind(f *front, name string) {
-	var kind content.Kind
+// KindOf gives the kind that the name of a recipe speaks of last: pickled beet
+// relish is a relish. What food lies in does not count: peaches in syrup are no
+// syrup. It is empty if the name does not tell.
+func KindOf(name string) (kind content.Kind) {
+	name, _, _ = strings.Cut(strings.ToLower(name), " in ")
 	at := -1
 	for _, k := range kindWords {
-		if all := k.word.FindAllStringIndex(strings.ToLower(name), -1); all != nil && all[len(all)-1][0] > at {
+		if all := k.word.FindAllStringIndex(name, -1); all != nil && all[len(all)-1][0] > at {
 			at, kind = all[len(all)-1][0], k.kind
 		}
 	}
+	return kind
+}
+
+func writeKind(f *front, name string) {
+	kind := KindOf(name)
 	if kind == "" {
 		f.check("", "write kind: jam, pickle, sauce, ...; the name does not tell")
 		return
