@@ -6,30 +6,62 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"reflect"
 
 	"stillroom/content"
 )
 
-const startHelp = `Write the starter site into a new or empty folder.
+const startHelp = `Begin a site, a recipe or an episode.
 
     stillroom start DIR
+    stillroom start recipe NAME...
+    stillroom start episode NAME...
 
-The starter is a small blog with recipes, episodes and pages to look at and to
-replace. For example:
+start DIR writes the starter site into a new or empty folder: a small blog to
+look at and to replace. For example:
 
     stillroom start ~/larder
     stillroom preview ~/larder
-    stillroom check ~/larder
-    stillroom publish ~/larder
 
-It ends with 2, and writes nothing, if DIR holds any file.
+start recipe and start episode write a draft into the site of the current folder.
+What is left for you is blank or marked "# check: ...", and check and preview tell
+of it until it is done. For example:
+
+    stillroom start recipe Pickled green beans --process dilled-beans-raw
+
+    --to SITE          the site to write into, if it is not the current folder
+    --kind KIND        jam, pickle, ...; guessed from the name if left out
+    --produce A,B      the main produce; guessed from the name if left out
+    --way WAY          how it keeps: boiling-water, freezer, fermenting, ...
+    --process ID       the tested process that it follows: its values are written
+                       as fill writes them
+
+Without --process no process is taken: those that were tested for such food are
+listed in the draft, to choose from.
+
+It ends with 2, and writes nothing, if DIR holds any file, or if the recipe or
+episode is there already.
 `
 
 type startCommand struct {
-	Dir string `arg:"" name:"DIR"`
+	Dir  string   `arg:"" name:"DIR"`
+	Name []string `arg:"" optional:"" name:"NAME"`
+	startFlags
+}
+
+// startFlags say more of a recipe or an episode that is begun.
+type startFlags struct {
+	To      string
+	Kind    string
+	Produce []string
+	Way     string
+	Process string
 }
 
 func (c *startCommand) run(p *program) int {
+	if is := c.Dir == "recipe" || c.Dir == "episode"; is || len(c.Name) > 0 || !reflect.ValueOf(c.startFlags).IsZero() {
+		return c.startText(p)
+	}
 	n, err := start(c.Dir, content.Starter)
 	if err != nil {
 		return p.fail(err)

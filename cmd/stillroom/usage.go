@@ -10,6 +10,7 @@ publish a canning recipe that no tested process stands behind.
 SITE is the folder that holds content/; the current folder if you leave it out.
 
     start DIR            write the starter site into a new or empty folder
+    start recipe NAME    begin a recipe, or an episode, as a draft to fill in
     check [SITE]         judge everything and write nothing
     preview [SITE]       look at the site while you write it
     publish [SITE]       check, then write the whole site
