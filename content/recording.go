@@ -1,7 +1,6 @@
 package content
 
 import (
-	"bufio"
 	"bytes"
 	"cmp"
 	"errors"
@@ -121,12 +120,17 @@ func Listen(fsys fs.FS, file string) Sound {
 		s.Fault = fmt.Sprintf("is named as %s but holds %s", named, s.Format)
 	case s.Duration <= 0:
 		s.Fault = "holds no sound"
+	case s.Duration > longestSound:
+		s.Fault = "says that it plays for more than a thousand hours"
 	}
 	if s.Fault != "" {
 		s.Duration = 0
 	}
 	return s
 }
+
+// longestSound is more than any episode lasts; what says so is damaged.
+const longestSound = 1000 * time.Hour
 
 var (
 	errNoRecording = errors.New("is no recording that can be played, or is broken")
@@ -140,7 +144,7 @@ func ReadSound(r io.ReadSeeker) (Sound, error) {
 	if err != nil {
 		return Sound{}, fmt.Errorf("cannot be read: %w", err)
 	}
-	t := &tape{r: r, size: size, at: size, buf: bufio.NewReaderSize(r, 64<<10)}
+	t := &tape{r: r, size: size, window: make([]byte, 0, windowSize+2*windowBack)}
 	head := t.peekAt(0, 16)
 	switch {
 	case size == 0:
@@ -175,26 +179,38 @@ var others = []struct{ begins, holds, name string }{
 
 // A tape is a recording that is read from place to place, a little at a time.
 type tape struct {
-	r    io.ReadSeeker
-	buf  *bufio.Reader
-	at   int64 // where buf stands
-	size int64
+	r      io.ReadSeeker
+	size   int64
+	window []byte // what was read last
+	from   int64  // where the window stands
 }
+
+// How much is read at a time, and how much of it lies before the place that is
+// looked at: whoever looks for a frame looks ahead and comes back.
+const (
+	windowSize = 64 << 10
+	windowBack = 4 << 10
+)
 
 // peekAt gives n bytes at a place, fewer at the end of the file. They are good
 // until the next call.
 func (t *tape) peekAt(at int64, n int) []byte {
-	ahead := at - t.at
-	switch {
-	case ahead >= 0 && ahead <= int64(t.buf.Buffered()):
-		t.buf.Discard(int(ahead))
-	default:
-		if _, err := t.r.Seek(at, io.SeekStart); err != nil {
-			return nil
-		}
-		t.buf.Reset(t.r)
+	if at < 0 || at >= t.size {
+		return nil
 	}
-	t.at = at
-	b, _ := t.buf.Peek(n) // what is there; the size of the file tells what is missing
-	return b
+	if end := min(at+int64(n), t.size); at < t.from || end > t.from+int64(len(t.window)) {
+		t.wind(max(0, at-windowBack))
+	}
+	w := t.window[min(at-t.from, int64(len(t.window))):]
+	return w[:min(n, len(w))]
+}
+
+// wind reads the window that begins at a place.
+func (t *tape) wind(from int64) {
+	t.from, t.window = from, t.window[:0]
+	if _, err := t.r.Seek(from, io.SeekStart); err != nil {
+		return
+	}
+	n, _ := io.ReadFull(t.r, t.window[:cap(t.window)]) // the size of the file tells what is missing
+	t.window = t.window[:n]
 }

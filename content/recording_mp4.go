@@ -10,7 +10,7 @@ import (
 // 14496-12: a file is a row of boxes, each with its size and four letters.
 func (t *tape) mp4() (time.Duration, error) {
 	m := movie{}
-	if err := t.boxes(0, t.size, &m); err != nil {
+	if err := t.boxes(0, t.size, deepestBox, &m); err != nil {
 		return 0, err
 	}
 	switch {
@@ -30,11 +30,18 @@ type movie struct {
 	scale, duration uint64 // units a second, and how many of them it plays
 }
 
+// deepestBox is how deep the boxes that are looked into stand in one another:
+// moov, trak, mdia.
+const deepestBox = 3
+
 // boxes reads the boxes from one place to another, and what is within those
-// that lead to the two that matter.
-func (t *tape) boxes(at, end int64, m *movie) error {
+// that lead to the two that matter, as far down as those can stand.
+func (t *tape) boxes(at, end int64, deep int, m *movie) error {
 	for at+8 <= end {
 		b := t.peekAt(at, 16)
+		if len(b) < 8 {
+			return errSoundCut
+		}
 		size, head, name := int64(binary.BigEndian.Uint32(b)), int64(8), string(b[4:8])
 		switch {
 		case size == 0: // to the end
@@ -50,7 +57,10 @@ func (t *tape) boxes(at, end int64, m *movie) error {
 		}
 		switch name {
 		case "moov", "trak", "mdia":
-			if err := t.boxes(at+head, at+size, m); err != nil {
+			if deep == 0 {
+				return errNoRecording
+			}
+			if err := t.boxes(at+head, at+size, deep-1, m); err != nil {
 				return err
 			}
 		case "mvhd":
