@@ -73,7 +73,13 @@ func newMarkdown(options ...goldmark.Option) goldmark.Markdown {
 func (d *decoder) body() Body {
 	begin := d.matter.body
 	b := Body{Source: d.data[begin:], Pos: d.at(begin)}
+	if !d.untangled(begin) {
+		b.Source = nil
+	}
 	b.Doc = markdown.Parser().Parse(text.NewReader(b.Source))
+	if !d.shallow(b) {
+		b.Source, b.Doc = nil, ast.NewDocument()
+	}
 	b.Method = d.method(b)
 	return b
 }
