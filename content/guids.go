@@ -3,9 +3,7 @@ package content
 import (
 	"bytes"
 	"cmp"
-	"errors"
 	"fmt"
-	"io/fs"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -24,10 +22,13 @@ const GUIDsFile = "content/guids.txt"
 // GUIDs are guids by the file that they were published for.
 type GUIDs map[string]Field[string]
 
-// readGUIDs reads the site's own list; an empty one if there is none yet.
-func readGUIDs(fsys fs.FS) (GUIDs, []Fault, error) {
-	data, err := fs.ReadFile(fsys, GUIDsFile)
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+// guids reads the site's own list; an empty one if there is none yet.
+func (w *walk) guids() (GUIDs, []Fault, error) {
+	if !w.has(GUIDsFile) {
+		return make(GUIDs), nil, nil
+	}
+	data, err := readText(w.fsys, GUIDsFile)
+	if err != nil {
 		return nil, nil, fmt.Errorf("read %s: %w", GUIDsFile, err)
 	}
 	kept, faults := ReadGUIDs(data)
@@ -38,6 +39,9 @@ func readGUIDs(fsys fs.FS) (GUIDs, []Fault, error) {
 // that two people changed at a time must not be lost.
 func ReadGUIDs(data []byte) (GUIDs, []Fault) {
 	kept := make(GUIDs)
+	if message, advice := unreadable(data); message != "" {
+		return kept, []Fault{{Pos: Pos{GUIDsFile, 1, 1}, Kind: BadText, Message: message, Advice: advice}}
+	}
 	var faults []Fault
 	n := 0
 	for line := range strings.Lines(string(bytes.TrimPrefix(data, byteOrderMark))) {
@@ -50,7 +54,7 @@ func ReadGUIDs(data []byte) (GUIDs, []Fault) {
 		f := Field[string]{strings.TrimSpace(guid), Pos{GUIDsFile, n, len(file) + 3}}
 		first, twice := kept[file]
 		switch at := (Pos{GUIDsFile, n, 1}); {
-		case !ok || f.V == "" || SortOf(file) == NoPart || !utf8.ValidString(line):
+		case !ok || f.V == "" || SortOf(file) == NoPart || !utf8.ValidString(line), strings.ContainsFunc(line, isUnseen):
 			faults = append(faults, Fault{Pos: at, Kind: BadValue, Message: "this is no file and guid",
 				Advice: "each line is a file of content/episodes, a colon and its guid; keep the lines of both sides if two versions met here"})
 		case twice && first.V != f.V:

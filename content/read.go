@@ -1,8 +1,9 @@
 package content
 
 import (
-	"errors"
+	"bytes"
 	"fmt"
+	"io"
 	"io/fs"
 	"slices"
 	"sync"
@@ -33,7 +34,7 @@ func Read(fsys fs.FS, progress func(done, total int)) (*Site, []Fault, error) {
 		return nil, nil, w.err
 	}
 	listen(fsys, s.Media)
-	kept, keptFaults, err := readGUIDs(fsys)
+	kept, keptFaults, err := w.guids()
 	if err != nil {
 		return nil, nil, err
 	}
@@ -74,7 +75,7 @@ const settingsFile = "content/site.yaml"
 
 // settings makes the job of reading site.yaml, or reports that there is none.
 func (w *walk) settings(into *Settings) []job {
-	if _, err := fs.Stat(w.fsys, settingsFile); errors.Is(err, fs.ErrNotExist) {
+	if !w.has(settingsFile) {
 		var faults []Fault
 		*into, faults = NoSettings()
 		w.faults = append(w.faults, faults...)
@@ -129,9 +130,26 @@ func do(fsys fs.FS, jobs []job, progress func(done, total int)) ([]Fault, error)
 }
 
 func (j job) do(fsys fs.FS) ([]Fault, error) {
-	data, err := fs.ReadFile(fsys, j.file)
+	data, err := readText(fsys, j.file)
 	if err != nil {
 		return nil, fmt.Errorf("read %s: %w", j.file, err)
 	}
 	return j.read(data), nil
+}
+
+// readText reads a file of text, and one that is too long only as far as it
+// takes to tell.
+func readText(fsys fs.FS, file string) ([]byte, error) {
+	f, err := fsys.Open(file)
+	if err != nil {
+		return nil, err
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return nil, err
+	}
+	b := bytes.NewBuffer(make([]byte, 0, min(info.Size(), maxFile)+bytes.MinRead))
+	_, err = b.ReadFrom(io.LimitReader(f, maxFile+1))
+	return b.Bytes(), err
 }

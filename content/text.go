@@ -36,7 +36,7 @@ func unreadable(text []byte) (message, advice string) {
 	case bytes.HasPrefix(text, []byte("\xff\xfe")), bytes.HasPrefix(text, []byte("\xfe\xff")):
 		return "the file is UTF-16", "save it as UTF-8"
 	case len(text) > maxFile:
-		return fmt.Sprintf("the file holds %d kB, and no more than %d kB are read", len(text)>>10, maxFile>>10), "split it into several files"
+		return fmt.Sprintf("the file holds more than the %d kB that are read", maxFile>>10), "split it into several files"
 	}
 	return "", ""
 }

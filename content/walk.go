@@ -4,9 +4,11 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"math"
 	"path"
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // A walk lists files, until the first error.
@@ -17,7 +19,11 @@ type walk struct {
 }
 
 // each gives every file in and below a folder, which may be missing.
-func (w *walk) each(folder string, found func(file string) error) {
+func (w *walk) each(folder string, found func(file string, kind fs.FileMode) error) {
+	if leadsOut(w.fsys, folder) {
+		w.refuse(folder, "this is a link that leads out of the site", "put the folder itself here")
+		return
+	}
 	if _, err := fs.Stat(w.fsys, folder); w.err != nil || errors.Is(err, fs.ErrNotExist) {
 		return
 	}
@@ -29,17 +35,28 @@ func (w *walk) each(folder string, found func(file string) error) {
 			return fs.SkipDir
 		case isForeign(e.Name()) || e.IsDir():
 			return nil
+		case !utf8.ValidString(file):
+			w.refuse(strings.ToValidUTF8(file, "\uFFFD"), "the name of this file is not UTF-8", "name it anew")
+			return nil
 		}
-		return found(file)
+		return found(file, e.Type())
 	})
+}
+
+// has reports whether there is a file at a path, and it may be read.
+func (w *walk) has(file string) bool {
+	info, err := fs.Lstat(w.fsys, file)
+	return !errors.Is(err, fs.ErrNotExist) && (err != nil || w.follow(file, info.Mode().Type()))
 }
 
 // texts lists the Markdown files of a folder, in order of their paths.
 func (w *walk) texts(folder string) (list []string) {
-	w.each(folder, func(file string) error {
+	w.each(folder, func(file string, kind fs.FileMode) error {
 		switch sortOfText(file, ARecipe) {
 		case ARecipe:
-			list = append(list, file)
+			if w.follow(file, kind) {
+				list = append(list, file)
+			}
 		case Misnamed:
 			w.faults = append(w.faults, MisnamedFault(file))
 		}
@@ -53,18 +70,40 @@ func (w *walk) texts(folder string) (list []string) {
 // without prefix.
 func (w *walk) files(folder, prefix string, wanted func(name string) bool) map[string]File {
 	list := make(map[string]File)
-	w.each(folder, func(file string) error {
-		if !wanted(file) {
+	w.each(folder, func(file string, kind fs.FileMode) error {
+		if !wanted(file) || !w.follow(file, kind) {
 			return nil
 		}
 		info, err := fs.Stat(w.fsys, file) // not that of the entry, which may be a link
 		if err != nil {
 			return fmt.Errorf("read %s: %w", file, err)
 		}
+		if w.tooLarge(file, info.Size(), mostOf(file)) {
+			return nil
+		}
 		list[strings.TrimPrefix(file, prefix)] = File{Path: file, Size: info.Size(), Changed: info.ModTime().UnixNano()}
 		return nil
 	})
 	return list
+}
+
+// mostOf is the most bytes that a file used as it is may have. A recording is
+// read a little at a time, and has no limit.
+func mostOf(file string) int64 {
+	const (
+		maxPicture    = 100 << 20 // what a camera of 60 megapixels writes without compression
+		maxDrawing    = 4 << 20
+		maxTranscript = 4 << 20 // a day of talk
+	)
+	switch {
+	case SoundFormatOf(file) != "":
+		return math.MaxInt64
+	case isMedia(file):
+		return maxTranscript
+	case strings.EqualFold(path.Ext(file), ".svg"):
+		return maxDrawing
+	}
+	return maxPicture
 }
 
 // isForeign reports whether a file is not the cook's: hidden, or something
