@@ -1,11 +1,11 @@
-// A reader's altitude: it picks rows, never hides any, and leaves the browser with nobody.   node altitude.mjs SITE [phone|desk]
+// A reader's altitude: it picks rows, never hides any, and leaves the browser with nobody.   node altitude.mjs SITE [FAULT]
 // Sources: USDA Complete Guide to Home Canning, AIB 539 (2015), the altitude tables; sterilising 10 minutes and 1 more
 // for each further 1,000 ft, and jelly at 8 °F above boiling water, the same; standard atmosphere, ISO 2533 (212 °F at the
 // sea, 206 °F at 3,000 ft); 1,000 ft is 305 m in published tables; WCAG 2.2, 1.4.1 use of colour.
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, device] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const [tomatoes, beans, jelly] = ['crushed-tomatoes', 'green-beans-in-pints', 'crab-apple-jelly'].map(slug => `/recipes/${slug}/`);
 
 // marked gives the altitude and the figures of the row that is the reader's, of each table.
@@ -106,5 +106,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks, device);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

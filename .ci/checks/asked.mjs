@@ -1,11 +1,11 @@
 // What readers ask every year of a recipe: may I change it, how long does it keep, what if a jar does not seal; and the
-// amounts of what no list has.   node asked.mjs SITE [phone|desk]
+// amounts of what no list has.   node asked.mjs SITE [FAULT]
 // Sources: NCHFP, Can I double the recipe? (revised June 2025); USDA Complete Guide to Home Canning, AIB 539 (2015), Guide 3
 // (the acid of each jar) and Guide 1 (24 hours for a jar that did not seal); WCAG 2.2, 2.1.1 keyboard, 2.5.8 (44 px here).
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, device] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const tomatoes = '/recipes/crushed-tomatoes/';
 
 // open lists what stands open: a question and its verdict.
@@ -73,5 +73,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks, device);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

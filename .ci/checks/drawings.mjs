@@ -1,11 +1,11 @@
 // The pictures of a recipe page: they follow the reader's altitude, say in words what they show, and can be read.
-//   node drawings.mjs SITE [phone|desk]
+//   node drawings.mjs SITE [FAULT]
 // Sources: USDA Complete Guide to Home Canning, AIB 539 (2015), the altitude tables; WCAG 2.2, 1.1.1 non-text content and
 // 1.4.1 use of colour; SVG accessibility API mappings (title and desc). That words are 11 px high is our own measure.
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, device] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const [tomatoes, beans, beets, jelly, corn, onions] = ['crushed-tomatoes', 'green-beans-in-pints', 'pickled-beets',
   'crab-apple-jelly', 'sweet-corn-off-the-cob', 'red-onions-for-the-fridge'].map(slug => `/recipes/${slug}/`);
 
@@ -138,5 +138,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks, device);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

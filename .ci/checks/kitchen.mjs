@@ -1,5 +1,6 @@
 // What the checks of a recipe page in use share: each is a name, a page and what a reader does there, in a fresh
-// browser on a phone and on a desk. It hands its faults to say().
+// browser on a phone and on a desk. It hands its faults to say(), which puts the name of the use before each. A check may
+// have patience for its page: so many milliseconds.
 import { chromium } from 'playwright-core';
 import { flags, program } from './browser.mjs';
 import { serve } from './serve.mjs';
@@ -9,17 +10,20 @@ const devices = {
   desk: { viewport: { width: 1280, height: 900 } },
 };
 
-// use runs the checks, two at a time, on one device or on each, and returns their faults and how many there were.
-export async function use(root, checks, only) {
+// use runs the checks, two at a time, on each device, and returns their faults and how many there were. Of a site that is
+// damaged to have a fault, a regular expression, it runs only the use that the fault names, on a phone, until it is found.
+export async function use(root, checks, fault) {
   const server = await serve(root);
   const browser = await chromium.launch({ executablePath: program, args: [...flags, '--autoplay-policy=no-user-gesture-required'] });
-  const runs = Object.keys(devices).filter(device => !only || device === only).flatMap(device => checks.map(check => ({ ...check, device })));
+  const runs = fault ? checks.filter(({ name }) => fault.startsWith(name + ': ')).map(check => ({ ...check, device: 'phone', patience: 5000 }))
+    : Object.keys(devices).flatMap(device => checks.map(check => ({ ...check, device })));
+  const wanted = fault && new RegExp(fault);
   const faults = runs.map(() => []);
   let next = 0;
   const worker = async () => {
     while (next < runs.length) {
       const i = next++;
-      await one(browser, server.url, runs[i], faults[i]);
+      await one(browser, server.url, runs[i], faults[i], wanted);
     }
   };
   await Promise.all([worker(), worker()]);
@@ -28,22 +32,26 @@ export async function use(root, checks, only) {
   return { faults: faults.flat(), count: runs.length };
 }
 
-async function one(browser, url, { name, page, device, options = {}, prepare, look }, faults) {
+async function one(browser, url, { name, page, device, options = {}, patience = 5000, prepare, look }, faults, wanted) {
   const context = await browser.newContext({ ...devices[device], ...options });
   const tab = await context.newPage();
-  tab.setDefaultTimeout(5000);
+  tab.setDefaultTimeout(patience);
   tab.setDefaultNavigationTimeout(30_000); // two pages load at a time, and other checks run beside
-  const say = fault => faults.push(`${name} (${device}): ${fault}`);
+  let enough;
+  const found = new Promise(resolve => { enough = resolve; });
+  const say = fault => {
+    faults.push(`${name}: ${fault} (${device})`);
+    if (wanted?.test(faults.at(-1))) enough();
+  };
   tab.on('pageerror', e => say(`the script fails: ${e.message}`));
   tab.on('console', m => m.type() === 'error' && say(`console: ${m.text()}`));
-  try {
+  const go = path => tab.goto(url + path, { waitUntil: 'load' });
+  const visit = async () => {
     await prepare?.(tab);
-    const go = path => tab.goto(url + path, { waitUntil: 'load' });
     await go(page);
     await look({ tab, go, say, ...words(tab, say) });
-  } catch (e) {
-    say(e.message.split('\n')[0]);
-  }
+  };
+  await Promise.race([visit().catch(e => say(e.message.split('\n')[0])), found]);
   await context.close();
 }
 

@@ -1,11 +1,11 @@
 // The page of an episode as a listener uses it: chapters and lines that play from their marks, the line that is said
 // now, words found in the transcript, by keyboard too; and all of it readable without script.
-//    node listening.mjs SITE
+//    node listening.mjs SITE [FAULT]
 // Sources: WCAG 2.2, 1.2.1 (a transcript in place of sound), 2.1.1, 2.3.3, 4.1.3; media fragments, W3C.
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const page = '/show-notes/blackberries-twice/';
 const time = tab => tab.evaluate(() => document.getElementById('audio').currentTime);
 const near = (a, b) => Math.abs(a - b) < 3;
@@ -79,5 +79,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses of an episode');

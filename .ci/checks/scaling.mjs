@@ -1,5 +1,5 @@
 // A recipe for another batch, in the reader's browser: amounts follow, exactly and everywhere; what belongs to the jar
-// and the canner never does.   node scaling.mjs SITE [phone|desk]
+// and the canner never does.   node scaling.mjs SITE [FAULT]
 // Sources: NCHFP, Can I double the recipe? (revised June 2025); WCAG 2.2, 4.1.3 status messages, 2.1.1 keyboard,
 // 2.5.8 target size (44 px here), 3.2.2 on input, 3.3.1 error identification; CSP level 3.
 import fs from 'node:fs';
@@ -8,7 +8,7 @@ import zlib from 'node:zlib';
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, device] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const tomatoes = '/recipes/crushed-tomatoes/'; // 7 quarts from 22 lb, with 2 tbsp of bottled lemon juice in each
 const most = 12 * 1024; // bytes of script, compressed
 
@@ -186,5 +186,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks, device);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

@@ -1,10 +1,10 @@
 // Light or dark, as the reader chooses: kept in the browser, before the first picture of the page, never on paper.
-//   node scheme.mjs SITE [phone|desk]
+//   node scheme.mjs SITE [FAULT]
 // Sources: Media Queries 5 (prefers-color-scheme); WCAG 2.2, 2.1.1 keyboard, 2.4.7 focus, 2.5.8 (44 px here).
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, device] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const page = '/recipes/crushed-tomatoes/';
 
 const isDark = tab => tab.evaluate(() => {
@@ -99,5 +99,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks, device);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

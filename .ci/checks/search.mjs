@@ -1,10 +1,10 @@
 // The search as a reader uses it: misspelt, half typed, by keyboard alone, from an address, and without the script.
-//   node search.mjs SITE [DEVICE]
+//   node search.mjs SITE [FAULT]
 // Sources: WCAG 2.2 (2.1.1, 4.1.3); CSP level 3.
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, only] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 
 // What is typed, and what the first result must be.
 const typed = [
@@ -20,8 +20,7 @@ const typed = [
 ];
 
 const first = '#results li:first-child a';
-// What is fetched may take its time on a machine that other checks share.
-const prepare = async tab => tab.setDefaultTimeout(20000);
+const patience = 20_000; // what is fetched may take its time on a machine that other checks share
 const told = async (tab, say, text) => {
   await tab.waitForFunction(() => /found/.test(document.querySelector('#found').textContent))
     .catch(async () => say(`what is said of "${text}": "${await tab.textContent('#found')}"`));
@@ -34,7 +33,7 @@ const type = async (tab, say, text) => {
 
 const checks = [
   {
-    name: 'words', page: '/search/', prepare,
+    name: 'words', page: '/search/', patience,
     async look({ tab, say, is }) {
       for (const [text, wanted] of typed) {
         await type(tab, say, text);
@@ -45,7 +44,7 @@ const checks = [
     },
   },
   {
-    name: 'keyboard', page: '/search/', prepare,
+    name: 'keyboard', page: '/search/', patience,
     async look({ tab, say, same }) {
       await tab.focus('#find');
       await tab.keyboard.type('gren beans', { delay: 20 });
@@ -57,7 +56,7 @@ const checks = [
     },
   },
   {
-    name: 'address', page: '/search/?q=pickel', prepare,
+    name: 'address', page: '/search/?q=pickel', patience,
     async look({ tab, say, is, same }) {
       await told(tab, say, 'pickel');
       await is(first, 'Pickles', 'the first result of an address');
@@ -69,7 +68,7 @@ const checks = [
     },
   },
   {
-    name: 'no script', page: '/search/', options: { javaScriptEnabled: false }, prepare,
+    name: 'no script', page: '/search/', options: { javaScriptEnabled: false }, patience,
     async look({ tab, same }) {
       same(await tab.isVisible('#find'), false, 'a field that does nothing is shown');
       same(await tab.isVisible('#entries a[href="/recipes/sauerkraut/"]'), true, 'the list is shown');
@@ -77,5 +76,5 @@ const checks = [
   },
 ];
 
-const { faults, count } = await use(root, checks, only);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

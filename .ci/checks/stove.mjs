@@ -1,5 +1,5 @@
 // A recipe at the stove: large type, ticks and timers that come back, an alarm that can be stopped, a processing clock
-// that knows altitude and jar and is never paused.   node stove.mjs SITE [phone|desk]
+// that knows altitude and jar and is never paused.   node stove.mjs SITE [FAULT]
 // Sources: WCAG 2.2, 1.4.2 audio control (3 s, or a way to stop it), 2.1.1, 2.2.1, 2.3.3, 2.5.8 (44 px here), 4.1.3, and
 // ARIA 1.2 (timer, alert); W3C Screen Wake Lock; USDA Complete Guide to Home Canning, AIB 539 (2015): where the boil or
 // the pressure is lost, the whole time is counted again.
@@ -7,7 +7,7 @@ import axe from 'axe-core';
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
-const [root, device] = process.argv.slice(2);
+const [root, fault] = process.argv.slice(2);
 const [tomatoes, beans, jam] = ['crushed-tomatoes', 'green-beans-in-pints', 'blackberry-jam'].map(slug => `/recipes/${slug}/`);
 
 // listen notes every tone that is played and how long, every lock on the screen, and every movement.
@@ -219,5 +219,5 @@ const checks = [
   })),
 ];
 
-const { faults, count } = await use(root, checks, device);
+const { faults, count } = await use(root, checks, fault);
 report(faults, count, 'uses');

@@ -2,6 +2,7 @@ package main
 
 import (
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 )
@@ -19,7 +20,8 @@ var pageCheckers = []outsider{
 		// Two warnings are not heeded: that the policy would block structured data, which is no script; and that
 		// role=list on a list says nothing new, which it does where a list without bullets is no list to VoiceOver.
 		command: func(s site) []string {
-			return append(vnu, "--Werror", "--filterpattern", ".*Content Security Policy.*|The .list. role is unnecessary.*", "--skip-non-html", "--also-check-svg", s.dir)
+			heeded := []string{"--Werror", "--filterpattern", ".*Content Security Policy.*|The .list. role is unnecessary.*"}
+			return slices.Concat(vnu, heeded, []string{"--skip-non-html", "--also-check-svg"}, s.pages)
 		},
 		damages: []damage{
 			{"a list within a paragraph", insert(home, "<p><ul><li>plums</li></ul></p>"), `No "p" element in scope`},
@@ -33,7 +35,7 @@ var pageCheckers = []outsider{
 		source: "HTML Living Standard, WCAG 2.2; by html-validate",
 		command: func(s site) []string {
 			cli := filepath.Join(tools, "node_modules/html-validate/bin/html-validate.mjs")
-			return []string{"node", cli, "--config", filepath.Join(tools, "htmlvalidate.json"), "--formatter", "text", filepath.Join(s.dir, "**/*.html")}
+			return append([]string{"node", cli, "--config", filepath.Join(tools, "htmlvalidate.json"), "--formatter", "text", "--ext", "html"}, s.pages...)
 		},
 		damages: []damage{
 			{"a field without label", insert(home, `<input type="text">`), `\[input-missing-label\]`},

@@ -13,11 +13,11 @@ var searchCheckers = []outsider{
 		name:     "search",
 		source:   "WCAG 2.2, CSP level 3; a reader in Chromium",
 		programs: []string{"chromium-headless-shell"},
-		command:  func(s site) []string { return stoveScript("search.mjs", s) },
+		command:  func(s site) []string { return useScript("search.mjs", s) },
 		damages: []damage{
-			{"an index that is gone", replace("search/index.html", `data-words="/search/`, `data-words="/nowhere/`), "what is said of"},
-			{"a search that forgives nothing", replace("assets/search.*.js", "fuzzy:", "fuzzier:"), `first result for "strawbery"`},
-			{"results that nobody hears of", replace("search/index.html", `role="status"`, `data-role="status"`), "the role of what is said"},
+			{"an index that is gone", replace("search/index.html", `data-words="/search/`, `data-words="/nowhere/`), "words: what is said of"},
+			{"a search that forgives nothing", replace("assets/search.*.js", "fuzzy:", "fuzzier:"), `words: the first result for "strawbery"`},
+			{"results that nobody hears of", replace("search/index.html", `role="status"`, `data-role="status"`), "address: the role of what is said"},
 		},
 	},
 }

@@ -15,6 +15,8 @@ import (
 type site struct {
 	dir     string
 	address string   // where it is to stand
+	fault   string   // what a damaged copy must be found to have; else empty
+	pages   []string // every page, or the folder that holds them
 	kinds   []string // the path of one page of each kind
 	timed   []string // the path of each page whose speed is measured
 	recipes []string // every recipe page, as a file of dir
@@ -41,7 +43,7 @@ func (s site) damaged(t *testing.T) site {
 	}
 	page := s.recipes[0]
 	return site{
-		dir: dir, address: s.address,
+		dir: dir, address: s.address, pages: []string{filepath.Join(dir, home), filepath.Join(dir, page)},
 		kinds: []string{"/"}, timed: []string{"/"},
 		recipes: []string{page}, data: []string{page, filepath.Join(filepath.Dir(page), "recipe.json")},
 	}
@@ -64,7 +66,7 @@ func publishExample(t *testing.T) site {
 	if address == nil {
 		t.Fatal("the example has no address, so it has no feeds and no structured data")
 	}
-	s := site{dir: dir, address: string(address[1])}
+	s := site{dir: dir, address: string(address[1]), pages: []string{dir}}
 	for _, name := range s.glob("recipes/*/recipe.json") { // without those that were withdrawn
 		s.recipes = append(s.recipes, filepath.Join(filepath.Dir(name), "index.html"))
 	}

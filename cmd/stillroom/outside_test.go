@@ -65,6 +65,7 @@ func (o outsider) judge(t *testing.T, s site) {
 	for _, d := range o.damages {
 		t.Run("refuses "+d.name, func(t *testing.T) {
 			damaged := s.damaged(t)
+			damaged.fault = d.says
 			d.do(t, damaged.dir)
 			said, err := o.run(t, damaged)
 			if err == nil {
