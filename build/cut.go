@@ -49,10 +49,10 @@ const (
 
 var mediaTypes = map[format]string{asJPEG: "image/jpeg", asPNG: "image/png", asWebP: "image/webp"}
 
-// pageWidths are those that screens choose from: SP-04 of the table of
-// standards. A phone that is 390 pixels wide, with two or three dots to each,
-// shows a picture 359 pixels wide, and gets 720 or 1080.
-var pageWidths = []int{400, 720, 1080, 1440, 2000}
+// pageWidths are those that screens choose from, each about one and a half times
+// the one before: SP-04 of the table of standards. A phone shows a picture 331
+// to 396 pixels wide: with less than two dots to each it gets 680, else 1080.
+var pageWidths = []int{400, 680, 1080, 1440, 2000}
 
 // widths are those that a picture is printed in. It is never made larger than
 // it is; its own width is among them unless one that is little less is.
@@ -146,7 +146,7 @@ func middle(u use, all image.Rectangle, print image.Point) cut {
 // photograph does, and these show none at reading distance.
 const (
 	jpegQuality = 78
-	webpQuality = 62
+	webpQuality = 50
 	webpEffort  = 2 // half the time of 4, for files that are two parts in a hundred larger
 )
 

@@ -121,7 +121,7 @@ func develops(format string, data []byte, o order) ([]exposure, error) {
 }
 
 // printing is raised whenever the same picture gives other prints than before.
-const printing = 3
+const printing = 5
 
 // sheetKey is under what the list of a picture's prints is kept. It changes
 // with all that the prints depend on.
