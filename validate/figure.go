@@ -22,7 +22,11 @@ func (f mention) quantity() content.Quantity {
 
 // in gives the lower end in a unit; nil if the figure measures something else.
 func (f mention) in(u content.Unit) *big.Rat {
-	q, ok := f.quantity().In(u)
+	low := big.NewRat(f.low.num, f.low.den)
+	if f.unit == u {
+		return low
+	}
+	q, ok := content.Quantity{Low: low, High: low, Unit: f.unit}.In(u)
 	if !ok {
 		return nil
 	}
@@ -34,6 +38,12 @@ func (f mention) dimension() content.Dimension { return f.unit.Dimension() }
 
 // is reports whether the figure is that whole number of a unit.
 func (f mention) is(n int64, u content.Unit) bool {
+	if f.unit == u {
+		return f.low.num == n*f.low.den
+	}
+	if f.dimension() != u.Dimension() {
+		return false
+	}
 	x := f.in(u)
 	return x != nil && x.Cmp(big.NewRat(n, 1)) == 0
 }

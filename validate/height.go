@@ -15,22 +15,25 @@ type height struct {
 }
 
 // heights gives the altitudes that a sentence names: up to 1,000 feet, from
-// 1,001 to 3,000 feet, above 6,000, at sea level.
+// 1,001 to 3,000 feet, above 6,000, at sea level. They are read once.
 func (s *sentence) heights() []height {
+	if !s.raised {
+		s.raised = true
+		s.peaks = s.readHeights()
+	}
+	return s.peaks
+}
+
+func (s *sentence) readHeights() []height {
 	var hs []height
 	unit := content.Unit("")
 	for _, f := range s.figures() {
-		if f.dimension() == content.AltitudeDim && f.quantity().Low.Cmp(big.NewRat(90, 1)) > 0 {
+		if f.dimension() == content.AltitudeDim && f.low.num > 90*f.low.den {
 			unit = f.unit
 		}
 	}
-	for i := range s.len() {
-		if s.isAny(i, "sea") && s.isAny(i+1, "level") {
-			hs = append(hs, height{span: span{from: new(big.Rat), to: new(big.Rat)}, at: i})
-		}
-		if s.isAny(i, "above higher beyond over") && (s.isAny(i+1, "that") || i+1 == s.len() || s.at(i).after != 0) && !s.isAny(i-1, "or and as") {
-			hs = append(hs, height{top: true, at: i})
-		}
+	if s.anyOf("sea above higher beyond over") {
+		hs = s.namedHeights()
 	}
 	if unit == "" {
 		return hs
@@ -41,6 +44,19 @@ func (s *sentence) heights() []height {
 		}
 	}
 	slices.SortFunc(hs, func(a, b height) int { return a.at - b.at })
+	return hs
+}
+
+// namedHeights gives those without a figure: at sea level, and "above that".
+func (s *sentence) namedHeights() (hs []height) {
+	for i := range s.len() {
+		if s.isAny(i, "sea") && s.isAny(i+1, "level") {
+			hs = append(hs, height{span: span{from: new(big.Rat), to: new(big.Rat)}, at: i})
+		}
+		if s.isAny(i, "above higher beyond over") && (s.isAny(i+1, "that") || i+1 == s.len() || s.at(i).after != 0) && !s.isAny(i-1, "or and as") {
+			hs = append(hs, height{top: true, at: i})
+		}
+	}
 	return hs
 }
 

@@ -11,7 +11,9 @@ type sentence struct {
 	hits, cues  []hit    // in order of place
 	figs        []mention
 	used        []use
+	peaks       []height
 	counted     bool // figs are read
+	raised      bool // peaks is read
 	searched    bool // used is read
 }
 

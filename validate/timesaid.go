@@ -52,13 +52,21 @@ func (s *sentence) timesOfProcess(earlier []timeSaid) []timeSaid {
 	return all
 }
 
+// minutesOf gives the whole minutes of a time.
 func minutesOf(f mention) int64 {
-	m := f.in(content.Minute)
-	if m == nil {
-		return 0
+	each := ratio{1, 1}
+	switch f.unit {
+	case content.Minute:
+	case content.Second:
+		each.den = 60
+	case content.Hour:
+		each.num = 60
+	case content.Day:
+		each.num = 24 * 60
+	default:
+		return 7 * 24 * 60 // a week, or longer
 	}
-	n, _ := m.Float64()
-	return int64(n)
+	return f.low.num * each.num / (f.low.den * each.den)
 }
 
 // follows reports whether the sentence before gave a time of a process.
