@@ -40,12 +40,6 @@ type Answer struct {
 	Sourced
 }
 
-// Sourced is a sentence or two, and who published it.
-type Sourced struct {
-	Says string
-	By   Link // its address is empty where there is none to follow
-}
-
 // An AskedTerm is how long the food keeps in one state.
 type AskedTerm struct {
 	Name string // Sealed
@@ -132,14 +126,6 @@ func (w *AskedWay) file(c validate.Change) {
 
 func answer(c validate.Change) Answer {
 	return Answer{Asks: c.Asks, Verdict: c.Verdict, Word: verdictWords[c.Verdict], Sourced: sourced(c.Says, c.Source)}
-}
-
-func sourced(says string, s validate.Source) Sourced {
-	by := Link{Name: s.Title, Address: s.Address}
-	if s.Address != "" && !isWeb(s.Address) {
-		by = Link{Name: s.Title + ", " + s.Address}
-	}
-	return Sourced{Says: typeset(says), By: by}
 }
 
 // uncapital writes what is asked in the middle of a sentence.

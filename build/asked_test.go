@@ -79,15 +79,18 @@ keeping:
 	}
 }
 
-// What stands on no page of the web leads nowhere.
+// What stands on no page of the web leads nowhere, and a copy is not taken for
+// the publisher's own.
 func TestSourced(t *testing.T) {
-	for _, c := range []struct{ address, name, link string }{
-		{"https://example.org/a", "A guide", "https://example.org/a"},
-		{"page 3", "A guide, page 3", ""},
-		{"", "A guide", ""},
+	for _, c := range []struct{ address, name, link, copied string }{
+		{"https://nchfp.uga.edu/a", "A guide", "https://nchfp.uga.edu/a", ""},
+		{"https://www.example.org/a", "A guide", "https://www.example.org/a", "example.org"},
+		{"https://uga.edu.example.org/a", "A guide", "https://uga.edu.example.org/a", "uga.edu.example.org"},
+		{"page 3", "A guide, page 3", "", ""},
+		{"", "A guide", "", ""},
 	} {
 		got := sourced("1/2 in", validate.Source{Title: "A guide", Address: c.address})
-		if got.Says != "½\u00a0in" || got.By.Name != c.name || got.By.Address != c.link {
+		if got.Says != "½\u00a0in" || got.By.Name != c.name || got.By.Address != c.link || got.By.Copy != c.copied {
 			t.Errorf("%q: %+v", c.address, got)
 		}
 	}
