@@ -23,7 +23,9 @@ type JarSection struct {
 	Shade     string // path of the strokes that round the jar
 	Lid       string // paths of lid and band; the band is empty for a box
 	Band      string
-	Label     Box // a paper label on the body
+	Label     Box    // a paper label on the body
+	LabelRule string // the line within it
+	SizeWide  string // into what width the size is pressed; empty if it has room
 	Size      string
 	SizeAt    string // how far down the two lines of the label stand
 	Holds     string

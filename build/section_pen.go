@@ -55,10 +55,13 @@ func (p sectionPen) shade(s vesselShape) string {
 	return b.String()
 }
 
-// The paper label on the body.
+// The paper label on the body is as wide as the name on it, with some white and
+// its rule on both sides.
 const (
-	labelWide = 78.0
-	labelHigh = 44.0
+	labelHigh   = 44.0
+	labelWhite  = 11.0 // on each side
+	labelLeast  = 78.0
+	letterWidth = 8.3 // of Besley 800 at 14 px, on average
 )
 
 // stick puts the label where it hides neither the food's surface nor the name
@@ -79,7 +82,14 @@ func (s *JarSection) stick(p sectionPen, shapes []sizedShape, depth float64) {
 			break
 		}
 	}
-	s.Label = Box{px(sectionAxis - labelWide/2), px(top), px(labelWide), px(labelHigh)}
+	letters := letterWidth * float64(len([]rune(s.Size)))
+	most := 2*p.scale*shapes[0].body - 6
+	wide := min(max(letters+2*labelWhite, labelLeast), most)
+	s.Label = Box{px(sectionAxis - wide/2), px(top), px(wide), px(labelHigh)}
+	s.LabelRule = fmt.Sprintf("M4 4h%sv%sH4z", px(wide-8), px(labelHigh-8))
+	if room := wide - 2*labelWhite; letters > room {
+		s.SizeWide = px(room)
+	}
 	s.SizeAt, s.HoldsAt = px(top+20), px(top+35)
 	if s.Holds == "" {
 		s.SizeAt = px(top + 27)
