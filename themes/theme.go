@@ -49,7 +49,7 @@ func Load(overrides fs.FS) (*Theme, error) {
 		return nil, err
 	}
 	t := &Theme{}
-	if t.Files, err = minifyFiles(sources["files"]); err != nil {
+	if t.Files, err = minifyFiles(drawMark(sources["files"])); err != nil {
 		return nil, err
 	}
 	t.pages, err = parse(sources["parts"], sources["pages"])
