@@ -18,6 +18,7 @@ import (
 type Assets struct {
 	pictures map[string]Image  // by name relative to content/pictures
 	urls     map[string]string // by the theme's name for the file: style.css
+	own      map[string][]byte // the theme's files that are not published as they are, by name
 	media    map[string]string // by path in the site's folder
 	files    []File
 	look     func(name string) (Image, bool) // finds a picture that is not among pictures; nil if all are
@@ -64,8 +65,14 @@ func (a *Assets) Files() []File {
 // addTheme gives addresses to what styles refer to before it does to the
 // styles, whose own hash must cover the addresses within.
 func (a *Assets) addTheme(files []themes.File) {
+	a.own = make(map[string][]byte)
 	for _, f := range files {
-		if path.Ext(f.Name) != ".css" {
+		switch {
+		case slices.Contains(ownFiles, f.Name):
+			a.own[f.Name] = f.Data
+		case f.Name == "scheme.js" && a.keepsCopies():
+			a.urls[f.Name] = a.add(f.Name, slices.Concat(f.Data, []byte(";"), a.own["keep.js"]))
+		case path.Ext(f.Name) != ".css":
 			a.urls[f.Name] = a.add(f.Name, f.Data)
 		}
 	}
@@ -75,6 +82,10 @@ func (a *Assets) addTheme(files []themes.File) {
 		}
 	}
 }
+
+// ownFiles of a theme stand at the root of the site, or are a part of another
+// file.
+var ownFiles = []string{"goodbye.js", "keep.js", "manifest.json", "offline.js"}
 
 // add publishes bytes under their hashed name.
 func (a *Assets) add(name string, data []byte) string {

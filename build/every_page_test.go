@@ -157,7 +157,7 @@ func TestHeadOfEveryPage(t *testing.T) {
 				}
 			}
 		}
-		if none := name == "404.html"; canonical != 1 && !none || canonical != 0 && none {
+		if none := name == "404.html" || name == "offline.html"; canonical != 1 && !none || canonical != 0 && none {
 			t.Errorf("%s: %d canonical links", name, canonical)
 		}
 	})

@@ -61,6 +61,7 @@ func (p *Plates) assets(site *content.Site, t *themes.Theme) *Assets {
 	orders := sync.OnceValue(func() map[string]order { return orders(site) })
 	return &Assets{
 		urls:  p.of.urls,
+		own:   p.of.own,
 		media: make(map[string]string),
 		look:  func(name string) (Image, bool) { return p.look(site, name, orders()[name]|forPages) },
 	}

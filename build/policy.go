@@ -10,5 +10,5 @@ func policy(audio string) string {
 		media += " " + u.Scheme + "://" + u.Host
 	}
 	return "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; " +
-		"media-src " + media + "; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'"
+		"media-src " + media + "; connect-src 'self'; manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'"
 }

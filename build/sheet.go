@@ -61,7 +61,8 @@ func (e *edition) ownSheets(yield func(sheet) bool) bool {
 	return yield(sheet{path: pagePath(homeAddress), kind: "home", page: ready(e.homePage)}) &&
 		yield(sheet{path: pagePath(recipesAddress), kind: "recipes", page: ready(e.recipesPage)}) &&
 		yield(sheet{path: pagePath(searchAddress), kind: "search", page: ready(e.searchPage)}) &&
-		yield(sheet{path: "404.html", kind: "missing", page: ready(e.missingPage)})
+		yield(sheet{path: "404.html", kind: "missing", page: ready(e.missingPage)}) &&
+		yield(sheet{path: "offline.html", kind: "offline", page: ready(e.offlinePage)})
 }
 
 func (e *edition) recipeSheets(yield func(sheet) bool) bool {

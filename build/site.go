@@ -28,6 +28,10 @@ func Site(c validate.Checked, t *themes.Theme, d *Darkroom) ([]File, error) {
 // products makes what is neither a page of its own nor an asset, most of it
 // for other programs, in order of path.
 func (e *edition) products(pages []File) ([]File, error) {
+	manifest, err := e.manifest()
+	if err != nil {
+		return nil, err
+	}
 	return arrange(slices.Concat(
 		e.atom(),
 		e.jsonFeed(),
@@ -38,6 +42,8 @@ func (e *edition) products(pages []File) ([]File, error) {
 		e.chapterFiles(),
 		e.redirects(),
 		e.redirectList(),
+		manifest,
+		e.worker(),
 		e.searching().files,
 	))
 }

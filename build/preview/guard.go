@@ -40,7 +40,7 @@ func (h Hosts) allow(host string) bool {
 // policy is that of every answer. What a page itself allows less of stays
 // forbidden. https://www.w3.org/TR/CSP3/
 const policy = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; " +
-	"media-src 'self' https: http:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
+	"media-src 'self' https: http:; connect-src 'self'; manifest-src 'self'; worker-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'"
 
 // guarded answers only those who may ask, and lets nothing run that is not the
 // preview's own.

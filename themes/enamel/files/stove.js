@@ -7,13 +7,13 @@
 
   // Large type, and the screen kept awake where the browser can.
   let lock = null;
-  const awake = make("span", { className: "awake", role: "status" });
+  const awake = make("span", { className: "awake" });
   awake.setAttribute("role", "status");
   const stayAwake = async () => {
     const wanted = root.classList.contains("cooking") || timers.length > 0;
     if (!wanted) await lock?.release().catch(() => {});
     else if ((!lock || lock.released) && document.visibilityState === "visible") {
-      lock = (await navigator.wakeLock?.request("screen").catch(() => null)) ?? null;
+      lock = await navigator.wakeLock?.request("screen").catch(() => null);
     }
     awake.textContent = wanted && lock && !lock.released ? "The screen stays on." : "";
   };
@@ -115,7 +115,7 @@
   const rings = 10, between = 20_000;
   let sound = null;
   const wake = () => {
-    sound ??= globalThis.AudioContext ? new AudioContext() : null;
+    sound ??= globalThis.AudioContext && new AudioContext();
     if (sound?.state === "suspended") sound.resume().catch(() => {});
   };
   const ring = () => {
