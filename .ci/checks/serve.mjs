@@ -25,7 +25,8 @@ export async function serve(root) {
   };
 }
 
-function answer(root, request, response) {
+// answer answers one request with the files under root.
+export function answer(root, request, response) {
   const { pathname } = new URL(request.url, 'http://localhost');
   let file = path.join(root, decodeURIComponent(pathname)); // URL has already resolved every ".."
   if (isFolder(file)) {

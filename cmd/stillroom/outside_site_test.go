@@ -78,7 +78,7 @@ func publishExample(t *testing.T) site {
 
 // pageKinds picks one page of each kind, among them the first recipe of each way of keeping.
 func (s site) pageKinds(t *testing.T) []string {
-	kinds := []string{"/", "/404.html"}
+	kinds := []string{"/", "/404.html", "/offline.html"}
 	for _, name := range s.glob("*/index.html") { // the indexes, the search, the author's pages
 		kinds = append(kinds, s.path(name))
 	}

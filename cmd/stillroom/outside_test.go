@@ -44,7 +44,7 @@ func TestOutside(t *testing.T) {
 	}
 	s := publishExample(t)
 	t.Run("side by side", func(t *testing.T) {
-		for _, o := range slices.Concat(pageCheckers, stoveCheckers, searchCheckers, listeningCheckers, dataCheckers, feedCheckers, paperCheckers) {
+		for _, o := range slices.Concat(pageCheckers, stoveCheckers, searchCheckers, offlineCheckers, listeningCheckers, dataCheckers, feedCheckers, paperCheckers) {
 			t.Run(o.name, func(t *testing.T) {
 				t.Parallel()
 				o.judge(t, s)
@@ -106,7 +106,7 @@ func need(t *testing.T, programs ...string) {
 		return
 	}
 	why := fmt.Sprintf(`missing: %s. On Debian, as root, "bash .ci/run" installs every checker and runs every test; or only install them:
-	apt-get install -y --no-install-recommends nodejs npm default-jre-headless chromium-headless-shell fonts-dejavu-core jing libxml2-utils poppler-utils
+	apt-get install -y --no-install-recommends nodejs npm default-jre-headless chromium-headless-shell fonts-dejavu-core jing libxml2-utils openssl poppler-utils
 	npm ci --prefix .ci/checks --ignore-scripts`, strings.Join(missing, ", "))
 	if os.Getenv("STILLROOM_CHECKERS") == "required" {
 		t.Fatal(why)
