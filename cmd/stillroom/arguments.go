@@ -16,6 +16,7 @@ type commands struct {
 	Start     startCommand     `cmd:""`
 	Check     checkCommand     `cmd:""`
 	Preview   previewCommand   `cmd:""`
+	Editor    editorCommand    `cmd:""`
 	Publish   publishCommand   `cmd:""`
 	Fill      fillCommand      `cmd:""`
 	Scale     scaleCommand     `cmd:""`

@@ -13,6 +13,7 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     start recipe NAME    begin a recipe, or an episode, as a draft to fill in
     check [SITE]         judge everything and write nothing
     preview [SITE]       look at the site while you write it
+    editor [SITE]        answer a text editor while you write (a language server)
     publish [SITE]       check, then write the whole site
     fill FILE            write into a recipe the values of the process it cites
     scale FILE           work a recipe out for other than one batch
@@ -33,6 +34,7 @@ var pages = map[string]string{
 	"start":     startHelp,
 	"check":     checkHelp,
 	"preview":   previewHelp,
+	"editor":    editorHelp,
 	"publish":   publishHelp,
 	"fill":      fillHelp,
 	"scale":     scaleHelp,
