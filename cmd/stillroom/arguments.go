@@ -13,20 +13,22 @@ import (
 // commands are what can be asked for. The arguments of each are fields of its
 // own type.
 type commands struct {
-	Start     startCommand     `cmd:""`
-	Check     checkCommand     `cmd:""`
-	Preview   previewCommand   `cmd:""`
-	Editor    editorCommand    `cmd:""`
-	Publish   publishCommand   `cmd:""`
-	Fill      fillCommand      `cmd:""`
-	Scale     scaleCommand     `cmd:""`
-	Labels    labelsCommand    `cmd:""`
-	Notes     notesCommand     `cmd:""`
-	Calendar  calendarCommand  `cmd:""`
-	Import    importCommand    `cmd:""`
-	Rules     rulesCommand     `cmd:""`
-	Processes processesCommand `cmd:""`
-	Schema    schemaCommand    `cmd:""`
+	Start      startCommand      `cmd:""`
+	Check      checkCommand      `cmd:""`
+	Preview    previewCommand    `cmd:""`
+	Editor     editorCommand     `cmd:""`
+	Publish    publishCommand    `cmd:""`
+	Fill       fillCommand       `cmd:""`
+	Scale      scaleCommand      `cmd:""`
+	Labels     labelsCommand     `cmd:""`
+	Notes      notesCommand      `cmd:""`
+	Calendar   calendarCommand   `cmd:""`
+	Import     importCommand     `cmd:""`
+	Rules      rulesCommand      `cmd:""`
+	Processes  processesCommand  `cmd:""`
+	Schema     schemaCommand     `cmd:""`
+	Completion completionCommand `cmd:""`
+	Manual     manualCommand     `cmd:""`
 }
 
 // A command does its work and gives the exit status.

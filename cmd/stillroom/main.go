@@ -7,6 +7,7 @@ import (
 	"io"
 	"os"
 	"runtime/debug"
+	"slices"
 )
 
 func main() { os.Exit(run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr)) }
@@ -25,6 +26,10 @@ func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
 	p := &program{in: stdin, out: stdout, err: stderr}
 	if page, ok := helpFor(args); ok {
 		fmt.Fprint(p.out, page)
+		return succeeded
+	}
+	if slices.Equal(args, []string{"--version"}) {
+		fmt.Fprintln(p.out, "stillroom", versionName())
 		return succeeded
 	}
 	if len(args) == 0 {

@@ -27,6 +27,18 @@ var formatCheckers = []outsider{
 			{"a finding without words", replace("check.sarif", `"message": {`, `"words": {`), "must have required property 'message'"},
 		},
 	},
+	{
+		name:     "manual",
+		source:   "mdoc(7); by mandoc",
+		programs: []string{"mandoc"},
+		command: func(s site) []string {
+			return []string{"mandoc", "-Tlint", "-W", "warning", filepath.Join(s.dir, "stillroom.1")}
+		},
+		damages: []damage{
+			{"a list that does not end", replace("stillroom.1", "\n.El\n", "\n"), "missing end of block"},
+			{"text that is taken for an order", replace("stillroom.1", "\n.Pp\n", "\n.plum jam\n"), "unknown macro"},
+		},
+	},
 	schemaChecker("recipe", []damage{
 		{"a misspelt key", replace("recipe-*.json", `"headspace":`, `"headspce":`), "must NOT have unevaluated properties"},
 		{"a time without unit", replace("recipe-*.json", `"10 min"`, `"10"`), "must match pattern"},
@@ -70,6 +82,9 @@ func TestOutsideFormats(t *testing.T) {
 	}
 	s := site{dir: t.TempDir(), recipes: []string{"."}}
 	writeTo(t, filepath.Join(s.dir, "check.sarif"), printed(t, refused, "check", faultySite(t), "--format", "sarif"))
+	released = "2026-01-31"
+	t.Cleanup(func() { released = "" })
+	writeTo(t, filepath.Join(s.dir, "stillroom.1"), printed(t, succeeded, "manual"))
 	for sort, pattern := range map[string]string{"recipe": "recipes/*.md", "episode": "episodes/*.md", "page": "pages/*.md", "site": "site.yaml"} {
 		writeTo(t, filepath.Join(s.dir, sort+".schema.json"), printed(t, succeeded, "schema", sort))
 		names, _ := filepath.Glob(filepath.Join(example, "content", pattern))

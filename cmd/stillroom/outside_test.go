@@ -106,7 +106,7 @@ func need(t *testing.T, programs ...string) {
 		return
 	}
 	why := fmt.Sprintf(`missing: %s. On Debian, as root, "bash .ci/run" installs every checker and runs every test; or only install them:
-	apt-get install -y --no-install-recommends nodejs npm default-jre-headless chromium-headless-shell fonts-dejavu-core jing libxml2-utils openssl poppler-utils
+	apt-get install -y --no-install-recommends nodejs npm default-jre-headless chromium-headless-shell fish fonts-dejavu-core jing libxml2-utils mandoc openssl poppler-utils zsh
 	npm ci --prefix .ci/checks --ignore-scripts`, strings.Join(missing, ", "))
 	if os.Getenv("STILLROOM_CHECKERS") == "required" {
 		t.Fatal(why)

@@ -24,27 +24,32 @@ SITE is the folder that holds content/; the current folder if you leave it out.
     rules [ID]           list the rules, or explain one with its source
     processes [WORDS]    list tested processes, or show one in full
     schema [SORT]        print the JSON Schema of the front matter, for editors
+    completion SHELL     print what makes bash, zsh or fish complete commands
+    manual               print all of this as a page for man
 
-Every command tells more with --help, and gives an example.
+Every command tells more with --help, and gives an example; --version tells
+which Stillroom this is.
 It ends with 0 if all is well, 1 if the site has errors, 2 if it could not run.
 `
 
 // pages are what the commands say of themselves.
 var pages = map[string]string{
-	"start":     startHelp,
-	"check":     checkHelp,
-	"preview":   previewHelp,
-	"editor":    editorHelp,
-	"publish":   publishHelp,
-	"fill":      fillHelp,
-	"scale":     scaleHelp,
-	"labels":    labelsHelp,
-	"notes":     notesHelp,
-	"calendar":  calendarHelp,
-	"import":    importHelp,
-	"rules":     rulesHelp,
-	"processes": processesHelp,
-	"schema":    schemaHelp,
+	"start":      startHelp,
+	"check":      checkHelp,
+	"preview":    previewHelp,
+	"editor":     editorHelp,
+	"publish":    publishHelp,
+	"fill":       fillHelp,
+	"scale":      scaleHelp,
+	"labels":     labelsHelp,
+	"notes":      notesHelp,
+	"calendar":   calendarHelp,
+	"import":     importHelp,
+	"rules":      rulesHelp,
+	"processes":  processesHelp,
+	"schema":     schemaHelp,
+	"completion": completionHelp,
+	"manual":     manualHelp,
 }
 
 // helpFor gives the page that is asked for: stillroom help, stillroom --help,
