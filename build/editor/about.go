@@ -40,8 +40,7 @@ func (s *Server) about(d *document, at spot) string {
 		}
 	}
 	if slices.Contains(at.path, "keeping") || at.word == "keeping" {
-		r, _ := content.ReadRecipe(d.file, d.text)
-		if p := processOf(keepingAt(r, d.paper, at)); p != nil {
+		if p := processOf(keepingAt(s.recipeOf(d), at)); p != nil {
 			parts = append(parts, aboutProcess(p))
 		}
 	}
@@ -134,7 +133,7 @@ func scheduleTable(c validate.Schedule) string {
 }
 
 // keepingAt gives the way of keeping that a spot is in; nil if it is in none.
-func keepingAt(r *content.Recipe, p *paper, at spot) *content.Keeping {
+func keepingAt(r *content.Recipe, at spot) *content.Keeping {
 	var found *content.Keeping
 	if len(at.path) == 0 || at.path[0] != "keeping" {
 		return nil
@@ -155,6 +154,20 @@ func processOf(k *content.Keeping) *validate.Process {
 	}
 	p, _ := validate.FindProcess(k.Process.V, k.Way.V, k.Pack.V)
 	return p
+}
+
+// recipeOf gives the recipe that a document holds, as it could last be read.
+func (s *Server) recipeOf(d *document) *content.Recipe {
+	r, _ := content.ReadRecipe(d.file, d.text)
+	if r.Keys != nil {
+		return r
+	}
+	for _, last := range s.site.Site().Recipes {
+		if last.File == d.file {
+			return last
+		}
+	}
+	return r
 }
 
 // recipe gives the recipe of a slug; nil if there is none.

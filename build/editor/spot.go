@@ -143,8 +143,9 @@ func (s *spot) onLine(text string) {
 	case n == 0:
 		s.asKey = m == nil && strings.TrimSpace(before) == ""
 	case frames[n-1].isMap:
-		s.asKey = frames[n-1].key == ""
-		s.beside = append(frames[n-1].keys, keysBehind(text[s.to:])...)
+		if s.asKey = frames[n-1].key == ""; s.asKey {
+			s.beside = append(frames[n-1].keys, keysBehind(text[s.to:])...)
+		}
 	}
 }
 
