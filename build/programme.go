@@ -29,7 +29,7 @@ type programme struct {
 	Link        string        `xml:"link"`
 	Description string        `xml:"description"`
 	Language    string        `xml:"language"`
-	Self        atomLink      `xml:"atom:link"`
+	Pages       []atomLink    `xml:"atom:link"` // itself, and the other pages of a long feed
 	Image       *hrefNode     `xml:"itunes:image"`
 	Category    *categoryNode `xml:"itunes:category"`
 	Explicit    bool          `xml:"itunes:explicit"`
@@ -125,7 +125,6 @@ func (e *edition) programme() []File {
 		Link:        e.absolute(showNotesAddress),
 		Description: p.Summary.V,
 		Language:    strings.ToLower(e.language()),
-		Self:        atomLink{"self", "application/rss+xml", e.absolute(programmeAddress)},
 		Category:    category(p.Category.V),
 		Explicit:    p.Explicit.V,
 		Author:      e.settings.Author.Name.V,
@@ -154,14 +153,7 @@ func (e *edition) programme() []File {
 		}
 		channel.Items = append(channel.Items, n)
 	}
-	return []File{{Path: programmeAddress[1:], Data: mustXML(programmeFeed{
-		Version: "2.0",
-		ITunes:  "http://www.itunes.com/dtds/podcast-1.0.dtd",
-		Podcast: "https://podcastindex.org/namespace/1.0",
-		Atom:    "http://www.w3.org/2005/Atom",
-		Content: "http://purl.org/rss/1.0/modules/content/",
-		Channel: channel,
-	})}}
+	return e.programmePages(channel, inPage)
 }
 
 // inFull is of how many episodes, the newest, the feed holds the show notes, so
