@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"stillroom/content"
 	"stillroom/validate"
 )
 
@@ -40,6 +41,9 @@ func (c *fillCommand) run(p *program) int {
 	before, err := os.ReadFile(c.File)
 	if err != nil {
 		return p.fail(err)
+	}
+	if r, _ := content.ReadRecipe(filepath.ToSlash(c.File), before); r.Withdrawn != nil {
+		return p.refuseWithdrawn(r)
 	}
 	filled, why := validate.Fill(filepath.ToSlash(c.File), before, c.Day.orToday())
 	if len(why) > 0 {
