@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 	"unicode"
+	"unicode/utf8"
 )
 
 // A SearchPage has a field that a script makes useful. Without the script, and
@@ -96,12 +97,11 @@ func letters(entries []Entry) []Letter {
 	return all
 }
 
+// firstLetter is the letter, of a to z, that a name is sorted by; 0 if it begins otherwise.
 func firstLetter(name string) rune {
-	for _, c := range sortKey(name) {
-		if c >= 'a' && c <= 'z' && !unicode.IsDigit(c) {
-			return c
-		}
+	c, _ := utf8.DecodeRuneInString(sortKey(name))
+	if c < 'a' || c > 'z' {
 		return 0
 	}
-	return 0
+	return c
 }

@@ -262,7 +262,6 @@ var kinds = []kind{
 var (
 	bodyStart = regexp.MustCompile(`\n---\n`)
 	formerly  = regexp.MustCompile(`(?m)^formerly:.*\n( .*\n)*`)
-	guid      = regexp.MustCompile(`(?m)^guid:.*\n`)
 	drafted   = regexp.MustCompile(`(?m)^status: draft\n`)
 )
 
