@@ -29,6 +29,7 @@ type feedText struct {
 	Gear        []string
 	Keeping     []KeepingBlock
 	Cautions    []string
+	Refusals    []Refusal // of what may be changed; what is published on each stands on the site
 	Canned      bool
 	Credit      string
 	Checked     Day
@@ -63,6 +64,7 @@ func (e *edition) fillFeedText(t *feedText, r *content.Recipe) {
 	t.Gear = typesetAll(r.Gear)
 	t.Keeping = e.keepingBlocks(r)
 	t.Cautions = append(texts(r.Cautions), cautionsFor(ways)...)
+	t.Refusals = refusals(asked(r))
 	t.Canned = slices.ContainsFunc(ways, content.Way.Canned)
 	t.Credit = r.InspiredBy.V
 	t.Checked = day(r.Checked.Date.V)
