@@ -2,6 +2,7 @@ package themes
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"path"
 	"slices"
@@ -41,13 +42,31 @@ func gather(byName map[string]File, fsys fs.FS, folder string) error {
 		if e.IsDir() || strings.HasPrefix(e.Name(), ".") {
 			continue
 		}
-		data, err := fs.ReadFile(fsys, path.Join(folder, e.Name()))
+		data, err := read(fsys, path.Join(folder, e.Name()))
 		if err != nil {
 			return err
 		}
 		byName[e.Name()] = File{Name: e.Name(), Data: data}
 	}
 	return nil
+}
+
+// maxFile is the most that is read of a file of a theme: typefaces have some
+// hundred thousand bytes.
+const maxFile = 20 << 20
+
+// read reads a file that is one, and not too long. Others may never end.
+func read(fsys fs.FS, name string) ([]byte, error) {
+	info, err := fs.Stat(fsys, name)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, fmt.Errorf("%s of the theme is no regular file", name)
+	case info.Size() > maxFile:
+		return nil, fmt.Errorf("%s of the theme holds %d MB, and no more than %d MB are read", name, info.Size()>>20, maxFile>>20)
+	}
+	return fs.ReadFile(fsys, name)
 }
 
 func sorted(byName map[string]File) []File {

@@ -9,6 +9,7 @@ package themes
 
 import (
 	"embed"
+	"errors"
 	"fmt"
 	"html/template"
 	"io"
@@ -62,7 +63,24 @@ func (t *Theme) Write(w io.Writer, kind string, page any) error {
 	if !ok {
 		return fmt.Errorf("the theme has no page for %q", kind)
 	}
-	return tmpl.Execute(w, page)
+	return tmpl.Execute(&sheet{w, maxPage}, page)
+}
+
+// maxPage is the most bytes that a page may have. A list of 50,000 recipes has a
+// fifth of it; a template that goes round in circles would fill the memory.
+const maxPage = 100 << 20
+
+// A sheet is what a page is written on.
+type sheet struct {
+	w    io.Writer
+	room int
+}
+
+func (s *sheet) Write(b []byte) (int, error) {
+	if s.room -= len(b); s.room < 0 {
+		return 0, errors.New("the page grows beyond all measure: the theme writes something over and over")
+	}
+	return s.w.Write(b)
 }
 
 // parse reads the shared parts once, and gives each page a copy of them in

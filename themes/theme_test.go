@@ -2,6 +2,7 @@ package themes
 
 import (
 	"bytes"
+	"io"
 	"io/fs"
 	"path"
 	"regexp"
@@ -58,6 +59,34 @@ func TestLoadSaysWhichFileIsBroken(t *testing.T) {
 		_, err := Load(fstest.MapFS{name: {Data: []byte("{{define \"main\"}}{{if}}")}})
 		if err == nil || !strings.HasPrefix(err.Error(), want) {
 			t.Errorf("Load with a broken %s: error %v, want one that begins with %q", name, err, want)
+		}
+	}
+}
+
+// A theme that is no theme is refused, and names the file at fault.
+func TestLoadRefuses(t *testing.T) {
+	for want, overrides := range map[string]fstest.MapFS{
+		"files/a.js of the theme is no regular file":                                {"files/a.js": {Mode: fs.ModeNamedPipe}},
+		"files/a.js of the theme holds 21 MB, and no more than 20 MB are read":      {"files/a.js": {Data: make([]byte, maxFile+1<<20)}},
+		"open files/a.js: file does not exist":                                      {"files/a.js": {Data: []byte("nowhere.js"), Mode: fs.ModeSymlink}},
+		"read pages/page.html of the theme: template: :1: unclosed action":          {"pages/page.html": {Data: []byte("{{")}},
+		"read parts/own.html of the theme: template: :1: function \"exec\" not def": {"parts/own.html": {Data: []byte(`{{exec "rm"}}`)}},
+	} {
+		if _, err := Load(overrides); err == nil || !strings.HasPrefix(err.Error(), want) {
+			t.Errorf("error %v, want one that begins with %q", err, want)
+		}
+	}
+}
+
+// A template that never comes to an end does not fill the memory.
+func TestWriteEnds(t *testing.T) {
+	for text, want := range map[string]string{
+		`{{template "main" .}}`:                           "exceeded maximum template depth",
+		`{{range 1000000}}{{printf "%999999d" 1}}{{end}}`: "beyond all measure",
+	} {
+		theme := load(t, fstest.MapFS{"parts/shell.html": {Data: []byte(shell)}, "pages/page.html": {Data: []byte(`{{define "main"}}` + text + `{{end}}`)}})
+		if err := theme.Write(io.Discard, "page", nil); err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("%s: error %v, want one with %q", text, err, want)
 		}
 	}
 }
