@@ -60,7 +60,7 @@ func (c *importCommand) run(p *program) int {
 		p.say("%s: %s", t.Pos, t.Says)
 	}
 	for _, line := range in.lines {
-		fmt.Fprintln(p.out, line)
+		fmt.Fprintln(p.out, visible(line))
 	}
 	p.say("Wrote %s and %s; %s to check. See stillroom check.",
 		count(in.texts, "text"), count(in.pictures, "picture"), count(in.checks, "place"))

@@ -51,7 +51,7 @@ type program struct {
 
 // say tells the user something that is not a result.
 func (p *program) say(format string, args ...any) {
-	fmt.Fprintf(p.err, format+"\n", args...)
+	fmt.Fprintln(p.err, visible(fmt.Sprintf(format, args...)))
 }
 
 // fail tells the user why a command could not do its work.

@@ -22,15 +22,15 @@ func writeText(w io.Writer, rep validate.Report, c colours) error {
 }
 
 func writeFinding(w io.Writer, f validate.Finding, c colours) {
-	fmt.Fprintf(w, "%s: %s: %s %s\n", f.Pos, c.severity(f.Severity), c.strong(f.Message), c.faint("["+f.Rule+"]"))
+	fmt.Fprintf(w, "%s: %s: %s %s\n", visible(f.Pos.String()), c.severity(f.Severity), c.strong(visible(f.Message)), c.faint("["+f.Rule+"]"))
 	for _, n := range f.Notes {
-		fmt.Fprintf(w, "    %s: %s\n", n.Pos, n.Message)
+		fmt.Fprintf(w, "    %s: %s\n", visible(n.Pos.String()), visible(n.Message))
 	}
 	if f.Accepted != "" {
-		fmt.Fprintf(w, "    Accepted: %s\n", f.Accepted)
+		fmt.Fprintf(w, "    Accepted: %s\n", visible(f.Accepted))
 	}
 	if f.Advice != "" {
-		fmt.Fprintf(w, "    %s\n", f.Advice)
+		fmt.Fprintf(w, "    %s\n", visible(f.Advice))
 	}
 	if s := sourceText(f.Source); s != "" {
 		fmt.Fprintf(w, "    %s\n", c.faint("Source: "+s))

@@ -1,8 +1,12 @@
 package main
 
 import (
+	"fmt"
 	"io"
 	"os"
+	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"golang.org/x/term"
 
@@ -39,4 +43,29 @@ func (c colours) in(code, s string) string {
 		return s
 	}
 	return "\x1b[" + code + "m" + s + "\x1b[0m"
+}
+
+// visible writes what a terminal would obey, and what turns round the order of
+// letters, as Go writes it in a string: file names and other people's pages may
+// hold it.
+func visible(s string) string {
+	if strings.IndexFunc(s, isObeyed) < 0 {
+		return s
+	}
+	var b strings.Builder
+	for i, r := range s {
+		switch {
+		case !isObeyed(r):
+			b.WriteRune(r)
+		case r == utf8.RuneError:
+			fmt.Fprintf(&b, `\x%02x`, s[i])
+		default:
+			fmt.Fprintf(&b, `\u%04x`, r)
+		}
+	}
+	return b.String()
+}
+
+func isObeyed(r rune) bool {
+	return unicode.IsControl(r) && r != '\n' && r != '\t' || unicode.Is(unicode.Bidi_Control, r) || r == 0x2028 || r == 0x2029 || r == utf8.RuneError
 }
