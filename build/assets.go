@@ -3,11 +3,13 @@ package build
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"fmt"
 	"path"
 	"regexp"
 	"slices"
 	"strings"
 
+	"stillroom/content"
 	"stillroom/themes"
 	"stillroom/validate"
 )
@@ -31,6 +33,9 @@ type Assets struct {
 // If pictures are broken, the error is [BrokenPictures].
 func NewAssets(c validate.Checked, t *themes.Theme, d *Darkroom) (*Assets, error) {
 	a := &Assets{pictures: make(map[string]Image), urls: make(map[string]string), media: make(map[string]string)}
+	if err := checkTheme(t.Files); err != nil {
+		return nil, err
+	}
 	a.addTheme(t.Files)
 	e := newEdition(c.Site(), c.Day(), a)
 	if err := a.addPictures(c.Site(), shown(e), d); err != nil {
@@ -60,6 +65,20 @@ func (a *Assets) Files() []File {
 	files := slices.Clone(a.files)
 	slices.SortFunc(files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
 	return slices.CompactFunc(files, func(a, b File) bool { return a.Path == b.Path })
+}
+
+// checkTheme refuses a theme whose drawings are more than that: each can be
+// opened as a page of the site, which no policy of ours would hold back.
+func checkTheme(files []themes.File) error {
+	for _, f := range files {
+		if path.Ext(f.Name) != ".svg" {
+			continue
+		}
+		if err := content.CheckDrawing(f.Data); err != nil {
+			return fmt.Errorf("files/%s of the theme %w", f.Name, err)
+		}
+	}
+	return nil
 }
 
 // addTheme gives addresses to what styles refer to before it does to the

@@ -11,11 +11,12 @@ import (
 )
 
 // readSVG reads an SVG as far as its end, and takes its size from its viewBox
-// or else from its width and height. A picture has no business to run code,
-// so one with a script is refused.
+// or else from its width and height. One that does more than a drawing is
+// refused.
 func readSVG(data []byte) (Image, error) {
 	d := xml.NewDecoder(bytes.NewReader(data))
 	var root *xml.StartElement
+	var g guard
 	for {
 		t, err := d.Token()
 		if err == io.EOF && root != nil {
@@ -28,34 +29,32 @@ func readSVG(data []byte) (Image, error) {
 			return Image{}, errNoPicture
 		}
 		e, ok := t.(xml.StartElement)
-		switch {
-		case !ok:
-		case root == nil && e.Name.Local != "svg":
+		if ok && root == nil && (e.Name.Local != "svg" || e.Name.Space != "" && e.Name.Space != svgSpace) {
 			return Image{}, errNoPicture
-		case runsCode(e):
-			return Image{}, errors.New("is an SVG picture that holds a script")
-		case root == nil:
+		}
+		if message := g.amiss(t); message != "" {
+			return Image{}, errors.New(message)
+		}
+		if ok && root == nil {
 			e = e.Copy()
 			root = &e
 		}
 	}
 }
 
+var errNoShape = errors.New("is an SVG picture without a viewBox, so its shape is not known")
+
+// CheckDrawing tells what is wrong with an SVG, whatever its shape: an error as
+// ReadImage gives it, without a name.
+func CheckDrawing(data []byte) error {
+	if _, err := readSVG(data); !errors.Is(err, errNoShape) {
+		return err
+	}
+	return nil
+}
+
 // syntax says what is wrong with XML without the package's name before it.
 func syntax(err error) string { return strings.TrimPrefix(err.Error(), "XML syntax error on ") }
-
-func runsCode(e xml.StartElement) bool {
-	if strings.EqualFold(e.Name.Local, "script") {
-		return true
-	}
-	for _, a := range e.Attr {
-		name, value := strings.ToLower(a.Name.Local), strings.ToLower(strings.TrimSpace(a.Value))
-		if a.Name.Space == "" && strings.HasPrefix(name, "on") || strings.HasPrefix(value, "javascript:") {
-			return true
-		}
-	}
-	return false
-}
 
 // svgImage takes the size from the attributes of the root element. SVG 2,
 // 8.6: viewBox is min-x, min-y, width and height.
@@ -76,7 +75,7 @@ func svgImage(attrs []xml.Attr) (Image, error) {
 	}
 	w, h := svgLength(width), svgLength(height)
 	if w < 1 || h < 1 {
-		return Image{}, errors.New("is an SVG picture without a viewBox, so its shape is not known")
+		return Image{}, errNoShape
 	}
 	return Image{Format: "SVG", Width: w, Height: h}, nil
 }

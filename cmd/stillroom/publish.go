@@ -6,12 +6,14 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"strings"
 	"time"
 
 	"stillroom/build"
+	"stillroom/build/preview"
 	"stillroom/themes"
 	"stillroom/validate"
 )
@@ -140,7 +142,11 @@ func (c *publishCommand) theme(name string) (*themes.Theme, error) {
 	info, err := os.Stat(dir)
 	switch {
 	case err == nil && info.IsDir():
-		return themes.Load(os.DirFS(dir))
+		files, err := fs.Sub(preview.Folder(c.Site), path.Join("themes", name))
+		if err != nil {
+			return nil, err
+		}
+		return themes.Load(files)
 	case name == themes.BuiltIn && errors.Is(err, fs.ErrNotExist):
 		return themes.Load(nil)
 	}

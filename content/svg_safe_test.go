@@ -1,0 +1,60 @@
+package content
+
+import (
+	"strings"
+	"testing"
+)
+
+// What a drawing may hold, and what not: SVG 2, 5 and 19; SVG Tiny 1.2, 15;
+// XML Stylesheet 1.0. The ways to write an address that browsers read and
+// searching for it does not are from the URL Standard, 4.4.
+func TestSVGIsADrawing(t *testing.T) {
+	within := func(inner string) string {
+		return `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" xmlns:h="http://www.w3.org/1999/xhtml" viewBox="0 0 9 9">` + inner + `</svg>`
+	}
+	cases := []struct{ want, svg string }{
+		{"", within(`<title>Plum</title><path d="M0 0h9" style="fill:url(#a);stroke:#fff"/>`)},
+		{"", within(`<defs><linearGradient id="a"/><linearGradient id="b" xlink:href="#a"/></defs><use href="#a"/>`)},
+		{"", within(`<image href="data:image/png;base64,AAAA"/><a href="https://a.example/"><text>On the web</text></a>`)},
+		{"", within(`<style>.a{fill:url(#b)} /* a note */ .b{background:url("data:image/png;base64,AA")}</style>`)},
+		{"", within(`<metadata><x:note xmlns:x="http://a.example/ns" x:on="1">one</x:note></metadata><animate attributeName="x" to="1"/>`)},
+		{"", `<?xml version="1.0"?><!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd">` + within("")},
+		{"deep", within(strings.Repeat("<g>", deepestSVG) + strings.Repeat("</g>", deepestSVG))},
+		{"style sheet", `<?xml-stylesheet href="a.xsl" type="text/xsl"?>` + within("")},
+		{"entities", `<!DOCTYPE svg [<!ENTITY a "aaaa"><!ENTITY b "&a;&a;">]>` + within("")},
+		{"no picture", `<html xmlns="http://www.w3.org/1999/xhtml"><script>a()</script></html>`},
+		{"no picture", `<svg xmlns="http://www.w3.org/1999/xhtml" viewBox="0 0 9 9"/>`},
+	}
+	for _, inner := range []string{
+		`<script>a()</script>`, `<SCRIPT>a()</SCRIPT>`, `<h:script>a()</h:script>`, `<script href="a.js"/>`, `<g onload="a()"/>`, `<g ONCLICK="a()"/>`, `<handler type="a"/>`,
+		`<a href="javascript:a()"/>`, `<a xlink:href=" java&#9;script:a()"/>`, `<a href="JaVaScRiPt:a()"/>`,
+		`<animate attributeName="href" values="x"/>`, `<set attributeName="onclick" to="a()"/>`, `<set attributeName="xlink:href" to="x"/>`, `<animate values="0;javascript:a()"/>`,
+	} {
+		cases = append(cases, struct{ want, svg string }{"holds a script", within(inner)})
+	}
+	for _, inner := range []string{
+		`<foreignObject><h:p>x</h:p></foreignObject>`, `<h:iframe src="/"/>`, `<h:img src="x"/>`, `<iframe src="/"/>`, `<embed src="x"/>`, `<object data="x"/>`, `<video src="x"/>`,
+		`<m:math xmlns:m="http://www.w3.org/1998/Math/MathML"/>`,
+	} {
+		cases = append(cases, struct{ want, svg string }{"more than a drawing", within(inner)})
+	}
+	for _, inner := range []string{
+		`<image href="https://a.example/a.png"/>`, `<image xlink:href="//a.example/a.png"/>`, `<image href="a.png"/>`, `<use href="b.svg#a"/>`,
+		`<use href="data:image/svg+xml,x"/>`, `<image href="data:text/html,x"/>`, `<a href="data:text/html,x"/>`, `<feImage href="/etc/passwd"/>`, `<image href="file:///etc/passwd"/>`,
+		`<g style="fill:url(https://a.example/)"/>`, `<g fill="url('//a.example/#a')"/>`, `<g filter="url( a.svg#b )"/>`, `<g style="fill:u\72l(//a.example/)"/>`,
+		`<style>@import "https://a.example/a.css";</style>`, `<style>@im<!-- -->port "a.css";</style>`, `<style>a{}<b/>@import "a.css";</style>`,
+		`<style><![CDATA[a{background:url(//a.example/)}]]></style>`, `<style>a{background:image-set("a.png" 1x)}</style>`, `<g xml:base="https://a.example/"/>`,
+	} {
+		cases = append(cases, struct{ want, svg string }{"from elsewhere", within(inner)})
+	}
+	for _, c := range cases {
+		got := ""
+		if _, err := ReadImage("a.svg", []byte(c.svg)); err != nil {
+			got = err.Error()
+		}
+		if c.want == "" && got != "" || !strings.Contains(got, c.want) {
+			t.Errorf("%s\ngot %q, want %q", c.svg, got, c.want)
+		}
+	}
+	t.Logf("%d drawings", len(cases))
+}
