@@ -4,13 +4,13 @@ import (
 	"bytes"
 	"html"
 	"net/url"
+	"slices"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
 	extast "github.com/yuin/goldmark/extension/ast"
 	"github.com/yuin/goldmark/renderer"
-	gmhtml "github.com/yuin/goldmark/renderer/html"
 	"github.com/yuin/goldmark/util"
 )
 
@@ -53,15 +53,20 @@ func innerHeading(w util.BufWriter, _ []byte, _ ast.Node, entering bool) (ast.Wa
 	return ast.WalkContinue, tag(w, entering, "<p><strong>", "</strong></p>")
 }
 
+// schemes are what a link may begin with: a page, a letter, a telephone. Others
+// run a script, or a program of the reader's.
+var schemes = []string{"", "https", "http", "mailto", "tel"}
+
 // link leads to another site, or to a page of this one if it is out: a recipe
 // that is held back is named without a link.
 func (m *markdown) link(w util.BufWriter, _ []byte, n ast.Node, entering bool) (ast.WalkStatus, error) {
 	l := n.(*ast.Link)
 	address := string(l.Destination)
-	if internal(address) && !m.out(address) || gmhtml.IsDangerousURL(l.Destination) {
+	to, err := url.Parse(address)
+	if internal(address) && !m.out(address) || err != nil || !slices.Contains(schemes, to.Scheme) {
 		return ast.WalkContinue, nil
 	}
-	if to, err := url.Parse(address); err == nil && m.away != nil {
+	if m.away != nil {
 		address = m.away.ResolveReference(to).String()
 	}
 	open := `<a href="` + html.EscapeString(string(util.URLEscape([]byte(address), true))) + `">`
