@@ -43,6 +43,7 @@ func Read(fsys fs.FS, progress func(done, total int)) (*Site, []Fault, error) {
 	jobs = append(jobs, jobsFor(recipes, s.Recipes, ReadRecipe)...)
 	jobs = append(jobs, jobsFor(episodes, s.Episodes, ReadEpisode)...)
 	jobs = append(jobs, jobsFor(pages, s.Pages, ReadPage)...)
+	jobs = append(jobs, transcripts(s.Media)...)
 	faults, err := do(fsys, jobs, progress)
 	if err != nil {
 		return nil, nil, err
