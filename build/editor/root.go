@@ -107,7 +107,7 @@ func (s *Server) folder(p initializeParams) string {
 
 // initialized opens the site, once messages may be sent.
 func (s *Server) initialized(nothing) (any, error) {
-	fsys, err := s.Open(s.root.dir)
+	fsys, err := s.nearest()
 	if err == nil {
 		err = s.openSite(fsys)
 	}
@@ -124,6 +124,22 @@ func (s *Server) initialized(nothing) (any, error) {
 	}
 	s.judgeSoon()
 	return nil, nil
+}
+
+// nearest opens the site of the folder, or of the nearest one above it that is a
+// site: some text editors take the folder of a recipe for the one that is open.
+func (s *Server) nearest() (fs.FS, error) {
+	fsys, err := s.Open(s.root.dir)
+	for r := s.root; err != nil && filepath.Dir(r.dir) != r.dir; {
+		if r, _ = newRoot(filepath.Dir(r.dir)); r.dir == "" {
+			break
+		}
+		if above, failed := s.Open(r.dir); failed == nil {
+			s.root = r
+			return above, nil
+		}
+	}
+	return fsys, err
 }
 
 func (s *Server) openSite(fsys fs.FS) error {

@@ -3,6 +3,7 @@ package editor
 import (
 	"context"
 	"encoding/json"
+	"errors"
 	"io"
 	"io/fs"
 	"maps"
@@ -61,13 +62,21 @@ type client struct {
 	ended chan error
 }
 
-func newClient(t testing.TB, files fstest.MapFS) *client {
+func newClient(t testing.TB, files fstest.MapFS) *client { return newClientIn(t, "/larder", files) }
+
+// newClientIn makes a client that has a folder open.
+func newClientIn(t testing.TB, dir string, files fstest.MapFS) *client {
 	c := &client{t: t, shown: make(chan publishParams, 20_000), said: make(chan messageParams, 10), ended: make(chan error, 1)}
 	toServer, fromClient := io.Pipe()
 	toClient, fromServer := io.Pipe()
 	s := Server{
-		Dir:    "/larder",
-		Open:   func(string) (fs.FS, error) { return files, nil },
+		Dir: dir,
+		Open: func(dir string) (fs.FS, error) {
+			if dir != "/larder" {
+				return nil, errors.New("this is no site")
+			}
+			return files, nil
+		},
 		Day:    func() content.Date { return content.Date{Year: 2026, Month: 11, Day: 28} },
 		Schema: func() content.Vocabulary { return content.Vocabulary{Rules: []string{"recheck"}} },
 	}
@@ -274,6 +283,26 @@ func TestLinks(t *testing.T) {
 	c.call("textDocument/references", placeParams{TextDocument: textDocument{URI: jamURI}}, &from)
 	if len(from) != 1 || from[0].URI != episodeURI || from[0].Range != (textRange{position{3, 10}, position{3, 24}}) {
 		t.Errorf("named at %+v", from)
+	}
+}
+
+// Some text editors take the folder of the file for the one that is open.
+func TestFolderWithin(t *testing.T) {
+	c := newClientIn(t, "/larder/content/recipes", larder())
+	c.open(jamURI, strings.Replace(jam, "15 min", "12 min", 1))
+	c.until(jamURI, "time-short", true)
+}
+
+func TestNoSite(t *testing.T) {
+	c := newClientIn(t, "/cellar", larder())
+	if m := <-c.said; m.Type != messageWarning || !strings.Contains(m.Message, "this is no site") {
+		t.Errorf("%+v", m)
+	}
+	c.open("file:///cellar/a.md", jam)
+	var items []completionItem
+	c.call("textDocument/completion", placeParams{TextDocument: textDocument{URI: "file:///cellar/a.md"}}, &items)
+	if len(items) > 0 {
+		t.Errorf("offers %+v", items)
 	}
 }
 
