@@ -197,12 +197,17 @@ func takeAsRead(fs []Finding, accept []content.Acceptance) {
 
 // takeSiteAsRead does so with what rules on the whole site found in recipes.
 func takeSiteAsRead(fs []Finding, s *content.Site) {
+	accept := make(map[string][]content.Acceptance)
+	for i := range fs {
+		accept[fs[i].Pos.File] = nil
+	}
 	for _, r := range s.Recipes {
-		for i := range fs {
-			if len(r.Accept) > 0 && fs[i].Pos.File == r.File {
-				takeAsRead(fs[i:i+1], r.Accept)
-			}
+		if _, ok := accept[r.File]; ok {
+			accept[r.File] = r.Accept
 		}
+	}
+	for i := range fs {
+		takeAsRead(fs[i:i+1], accept[fs[i].Pos.File])
 	}
 }
 

@@ -22,18 +22,19 @@ page says that.`,
 }
 
 func checkWithdrawnInstead(s *content.Site, day content.Date) []Finding {
+	meant := instead(s)
 	var fs []Finding
 	for _, r := range s.Recipes {
 		if r.Withdrawn == nil || !r.Withdrawn.Instead.Set() {
 			continue
 		}
-		instead := r.Withdrawn.Instead
-		known := knownRecipe(instead, s)
-		fs = append(fs, known...)
-		if why := notToBeHad(instead.V, s, day); known == nil && why != "" {
+		to := r.Withdrawn.Instead
+		if len(meant[to.V]) == 0 {
+			fs = append(fs, knownRecipe(to, s)...)
+		} else if why := notToBeHad(meant[to.V], day); why != "" {
 			fs = append(fs, Finding{
-				Pos:     instead.Pos,
-				Message: fmt.Sprintf("%s %s", instead.V, why),
+				Pos:     to.Pos,
+				Message: fmt.Sprintf("%s %s", to.V, why),
 				Advice:  "Name a recipe that readers can make today, or none.",
 			})
 		}
@@ -41,11 +42,30 @@ func checkWithdrawnInstead(s *content.Site, day content.Date) []Finding {
 	return fs
 }
 
-// notToBeHad says why readers cannot have a recipe; nothing if they can.
-func notToBeHad(slug string, s *content.Site, day content.Date) string {
+// instead gives the recipes to which readers of withdrawn ones are sent, by
+// slug. Two may have one until their author sees it.
+func instead(s *content.Site) map[string][]*content.Recipe {
+	meant := make(map[string][]*content.Recipe)
 	for _, r := range s.Recipes {
+		if r.Withdrawn != nil && r.Withdrawn.Instead.Set() {
+			meant[r.Withdrawn.Instead.V] = nil
+		}
+	}
+	if len(meant) == 0 {
+		return nil
+	}
+	for _, r := range s.Recipes {
+		if all, ok := meant[r.Slug]; ok {
+			meant[r.Slug] = append(all, r)
+		}
+	}
+	return meant
+}
+
+// notToBeHad says why readers cannot have a recipe; nothing if they can.
+func notToBeHad(meant []*content.Recipe, day content.Date) string {
+	for _, r := range meant {
 		switch {
-		case r.Slug != slug:
 		case r.Withdrawn != nil:
 			return "is withdrawn"
 		case r.Status.V == content.Draft:
