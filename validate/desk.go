@@ -15,7 +15,9 @@ import (
 type Desk struct {
 	Day content.Date // as of which the site is judged; zero if nobody knows it
 
-	alone  memo[any]               // what was found in a file by itself
+	rows   []deskRow               // what was found in each recipe
+	whole  wholeSite               // in the site as a whole
+	alone  memo[any]               // in any other file by itself
 	beside memo[illustrated]       // in the files that it names
 	faults map[content.File]string // what is wrong with each picture; empty if it is sound
 
@@ -48,10 +50,11 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	for _, f := range faults {
 		fs = append(fs, faultFinding(f))
 	}
-	d.alone.ahead(len(s.Recipes), func(i int) any { return s.Recipes[i] }, func(i int) []Finding { return checkRecipe(s.Recipes[i], Rules) })
-	for _, r := range s.Recipes {
-		fs = append(fs, d.alone.of(r, func() []Finding { return checkRecipe(r, Rules) })...)
-		fs = append(fs, d.checkFiles(s, r, func(part *content.Site) { part.Recipes = []*content.Recipe{r} })...)
+	d.seat(s.Recipes)
+	d.judgeNew()
+	for i := range d.rows {
+		fs = append(fs, d.rows[i].alone...)
+		fs = append(fs, d.besideRecipe(s, &d.rows[i])...)
 	}
 	named := namedRecipes(s)
 	for _, e := range s.Episodes {
@@ -63,15 +66,7 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 		fs = append(fs, d.checkFiles(s, p, func(part *content.Site) { part.Pages = []*content.Page{p} })...)
 	}
 	fs = append(fs, d.checkFiles(s, s.Settings.Programme, func(part *content.Site) { part.Settings = s.Settings })...)
-	var whole []Finding
-	for _, rule := range Rules {
-		if rule.CheckSite != nil && rule != missingFile && rule != pictureBroken && rule != pictureText {
-			whole = append(whole, rule.stamp(rule.CheckSite(s))...)
-		}
-	}
-	whole = append(whole, checkDay(s, d.Day, Rules)...)
-	takeSiteAsRead(whole, s)
-	fs = append(fs, whole...)
+	fs = append(fs, d.checkWhole(s)...)
 	sortFindings(fs)
 	return Report{Findings: fs, Counts: count(s, fs)}
 }
@@ -156,15 +151,17 @@ func (d *Desk) begin(s *content.Site) {
 // checkFiles runs those rules on the site that look at one file of content
 // after the other: on the part of it that holds just one.
 func (d *Desk) checkFiles(s *content.Site, file any, take func(part *content.Site)) []Finding {
-	return d.beside.of(illustrated{file, d.files}, func() []Finding {
-		part := &content.Site{FS: s.FS, Pictures: s.Pictures, Media: s.Media}
-		take(part)
-		return slices.Concat(
-			missingFile.stamp(checkMissingFile(part)),
-			pictureBroken.stamp(brokenPictures(part, d.fault)),
-			pictureText.stamp(pictureText.CheckSite(part)),
-		)
-	})
+	return d.beside.of(illustrated{file, d.files}, func() []Finding { return d.checkPart(s, take) })
+}
+
+func (d *Desk) checkPart(s *content.Site, take func(part *content.Site)) []Finding {
+	part := &content.Site{FS: s.FS, Pictures: s.Pictures, Media: s.Media}
+	take(part)
+	return slices.Concat(
+		missingFile.stamp(checkMissingFile(part)),
+		pictureBroken.stamp(brokenPictures(part, d.fault)),
+		pictureText.stamp(pictureText.CheckSite(part)),
+	)
 }
 
 // fault says what is wrong with a picture. It is read once while it stays as it
@@ -184,24 +181,6 @@ type memo[K comparable] struct{ last, now map[K][]Finding }
 
 func (m *memo[K]) turn() {
 	m.last, m.now = m.now, make(map[K][]Finding, len(m.now))
-}
-
-// ahead finds what is not known of n things, several at a time.
-func (m *memo[K]) ahead(n int, key func(i int) K, find func(i int) []Finding) {
-	var unknown []int
-	for i := range n {
-		if _, ok := m.last[key(i)]; !ok {
-			unknown = append(unknown, i)
-		}
-	}
-	found := make([][]Finding, len(unknown))
-	sideBySide(len(unknown), func(i int) []Finding {
-		found[i] = find(unknown[i])
-		return nil
-	})
-	for i, u := range unknown {
-		m.now[key(u)] = found[i]
-	}
 }
 
 func (m *memo[K]) of(key K, find func() []Finding) []Finding {

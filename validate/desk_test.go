@@ -169,11 +169,7 @@ func TestDeskRemembers(t *testing.T) {
 	}
 	var d Desk
 	d.Check(s, faults)
-	asked := func(key any) bool {
-		_, known := d.alone.now[key]
-		return known
-	}
-	if !asked(s.Recipes[3]) {
+	if len(d.rows) != len(s.Recipes) || !d.rows[3].judged {
 		t.Fatal("the desk has no memory")
 	}
 	named := namedRecipes(s)
@@ -182,14 +178,23 @@ func TestDeskRemembers(t *testing.T) {
 	changed := *s
 	changed.Recipes = slices.Clone(s.Recipes)
 	changed.Recipes[i] = &again
-	d.Check(&changed, faults)
-	if !asked(&again) || asked(s.Recipes[i]) {
-		t.Error("the recipe as it was is kept, or the new one is not")
+	for i := range d.rows {
+		d.rows[i].alone = []Finding{{Message: "remembered"}}
+	}
+	rep := d.Check(&changed, faults)
+	judged := slices.DeleteFunc(slices.Clone(s.Recipes), func(r *content.Recipe) bool {
+		return slices.ContainsFunc(d.rows, func(row deskRow) bool { return row.recipe == r && row.alone[0].Message == "remembered" })
+	})
+	if len(judged) != 1 || judged[0] != s.Recipes[i] || len(d.rows) != len(s.Recipes) {
+		t.Errorf("%d recipes were judged again, or one as it was is kept", len(judged))
 	}
 	for key := range d.alone.now {
-		if _, old := d.alone.last[key]; !old && key != any(&again) {
+		if _, old := d.alone.last[key]; !old {
 			t.Errorf("%T was judged again", key)
 		}
+	}
+	if n := len(rep.Findings); n < len(s.Recipes)-1 {
+		t.Errorf("%d findings are told", n)
 	}
 }
 
