@@ -30,6 +30,9 @@ type Plates struct {
 	store  *store            // nil if there was no proof before
 	stored []*content.Recipe // what it holds, as the site has it
 	press  sync.Mutex        // prints one picture at a time: the author's pages come first
+
+	ordered *content.Site           // the last site
+	orders  func() map[string]order // its orders
 }
 
 // A negative is a picture as it is now, and what it is to be printed for.
@@ -58,13 +61,23 @@ func (p *Plates) assets(site *content.Site, t *themes.Theme) *Assets {
 		p.of.addTheme(t.Files)
 		p.know(p.of.files)
 	}
-	orders := sync.OnceValue(func() map[string]order { return orders(site) })
+	orders := p.ordersOf(site)
 	return &Assets{
 		urls:  p.of.urls,
 		own:   p.of.own,
 		media: make(map[string]string),
 		look:  func(name string) (Image, bool) { return p.look(site, name, orders()[name]|forPages) },
 	}
+}
+
+// ordersOf gives the orders of a site. They are those of the last one if each
+// file names the picture that it named before.
+func (p *Plates) ordersOf(site *content.Site) func() map[string]order {
+	if p.ordered == nil || !sameOrders(p.ordered, site) {
+		p.orders = sync.OnceValue(func() map[string]order { return orders(site) })
+	}
+	p.ordered = site
+	return p.orders
 }
 
 // storeOf puts the recipes of a site in order. Most often they are those of the

@@ -20,20 +20,42 @@ func shown(e *edition) []job {
 // content/pictures, besides the sizes for pages.
 func orders(s *content.Site) map[string]order {
 	all := make(map[string]order)
-	for _, r := range s.Recipes {
-		for _, p := range picturesOf(r.Picture) {
+	found := func(p *content.Picture) {
+		if p != nil {
 			all[p.File.V] |= forSearch
 		}
 	}
+	for _, r := range s.Recipes {
+		found(r.Picture)
+	}
 	for _, page := range s.Pages {
-		for _, p := range picturesOf(page.Picture) {
-			all[p.File.V] |= forSearch
-		}
+		found(page.Picture)
 	}
 	if p := s.Settings.Programme; p != nil {
 		all[p.Picture.V] |= forFeed
 	}
 	return all
+}
+
+// sameOrders reports whether the orders of two sites are the same, since none of
+// their files names another picture.
+func sameOrders(a, b *content.Site) bool {
+	return slices.EqualFunc(a.Recipes, b.Recipes, func(a, b *content.Recipe) bool { return a == b || samePicture(a.Picture, b.Picture) }) &&
+		slices.EqualFunc(a.Pages, b.Pages, func(a, b *content.Page) bool { return a == b || samePicture(a.Picture, b.Picture) }) &&
+		samePicture(coverOf(a), coverOf(b))
+}
+
+func samePicture(a, b *content.Picture) bool {
+	return a == nil && b == nil || a != nil && b != nil && a.File.V == b.File.V
+}
+
+// coverOf gives the picture of the audio programme; nil if there is no
+// programme.
+func coverOf(s *content.Site) *content.Picture {
+	if s.Settings.Programme == nil {
+		return nil
+	}
+	return &content.Picture{File: s.Settings.Programme.Picture}
 }
 
 // shownNames gives the names of pictures relative to content/pictures.
