@@ -1,6 +1,7 @@
 package preview
 
 import (
+	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
@@ -188,6 +189,68 @@ func TestChangeOfFolders(t *testing.T) {
 	p.Change(unsure, true)
 	if site, _ := p.book.judged(); len(site.Recipes)+len(site.Pictures) != 0 {
 		t.Errorf("%d recipes and %d pictures are left", len(site.Recipes), len(site.Pictures))
+	}
+}
+
+// A folder may take the name of a text, and then there is no such text.
+func TestChangeToFolder(t *testing.T) {
+	p, fsys := open(t, plumFile, plum)
+	fsys[plumFile] = &fstest.MapFile{Mode: fs.ModeDir | 0o777}
+	p.Change(p.Change([]string{plumFile}, false), true)
+	if site, _ := p.book.judged(); len(site.Recipes) != 0 {
+		t.Error("the recipe is still there")
+	}
+	fsys[plumFile] = &fstest.MapFile{Data: []byte(plum)}
+	p.Change([]string{plumFile}, false)
+	if !strings.Contains(page(t, p, plumPage), "Plum jam") {
+		t.Error("the recipe does not come back")
+	}
+}
+
+// locked is a site of which nobody may read some files.
+type locked struct {
+	fstest.MapFS
+	files map[string]bool
+}
+
+func (l locked) Open(name string) (fs.File, error) {
+	if l.files[name] {
+		return nil, &fs.PathError{Op: "open", Path: name, Err: fs.ErrPermission}
+	}
+	return l.MapFS.Open(name)
+}
+
+func (l locked) ReadFile(name string) ([]byte, error) {
+	if l.files[name] {
+		return nil, &fs.PathError{Op: "open", Path: name, Err: fs.ErrPermission}
+	}
+	return l.MapFS.ReadFile(name)
+}
+
+// A file that may not be read any more is told of, and shown as it was until it
+// may be read again. Nothing is built for a mode that changes nothing.
+func TestChangeToLockedFile(t *testing.T) {
+	site := locked{fstest.MapFS{
+		"content/site.yaml": {Data: []byte("name: Ada's Larder\nauthor: Ada Sloe\n")}, plumFile: {Data: []byte(plum)},
+	}, make(map[string]bool)}
+	p := New(site, today, nil)
+	if err := p.Open(nil); err != nil {
+		t.Fatal(err)
+	}
+	site.files[plumFile] = true
+	p.Change([]string{plumFile}, false)
+	want := Trouble{plumFile, "cannot be read: permission denied"}
+	if s := p.now.Load(); len(s.troubles) != 1 || s.troubles[0] != want || !strings.Contains(page(t, p, plumPage), "Plum jam") {
+		t.Errorf("trouble: %v", s.troubles)
+	}
+	delete(site.files, plumFile)
+	p.Change([]string{plumFile}, false)
+	if s := p.now.Load(); len(s.troubles) != 0 {
+		t.Errorf("still trouble: %v", s.troubles)
+	}
+	builds := p.Builds()
+	if p.Change([]string{plumFile}, false); p.Builds() != builds {
+		t.Error("built although nothing was written")
 	}
 }
 

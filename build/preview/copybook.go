@@ -60,6 +60,8 @@ func (b *copybook) look(file string, sure bool) outcome {
 		return b.gone(file, sort, sure)
 	case err != nil:
 		return b.trouble(file, notFollowed(b.fsys, file, err))
+	case info.IsDir() && target == "":
+		return b.gone(file, sort, sure)
 	case info.IsDir():
 		return b.folder(file)
 	case !info.Mode().IsRegular():

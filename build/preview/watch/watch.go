@@ -158,7 +158,7 @@ func (w *watcher) batch() Batch {
 // record takes note of what the system tells, and reports whether it matters.
 func (w *watcher) record(e fsnotify.Event) bool {
 	name, ok := w.relative(e.Name)
-	if !ok || name == "." || e.Op == fsnotify.Chmod || isPassing(name) {
+	if !ok || name == "." || isPassing(name) {
 		return false
 	}
 	switch {

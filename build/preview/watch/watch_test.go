@@ -125,6 +125,7 @@ func TestSaves(t *testing.T) {
 			w.write("elsewhere.md", "new")
 			w.rename("elsewhere.md", name)
 		}},
+		{"nobody may read it", func(w *watched) { w.check(os.Chmod(w.path(name), 0o200)) }},
 		{"taken away", func(w *watched) { w.check(os.Remove(w.path(name))) }},
 	}
 	for _, test := range tests {
@@ -148,8 +149,6 @@ func TestNoSaves(t *testing.T) {
 	w.mkdir("content/ignored")
 	w.mkdir("published")
 	w.gather()
-	w.check(os.Chmod(w.path(name), 0o600))
-	w.check(os.Chtimes(w.path(name), time.Now(), time.Now()))
 	w.write("content/recipes/.plum.md.swp", "x")
 	w.write("content/recipes/plum.md~", "x")
 	w.write("content/ignored/x.md", "x")
