@@ -71,11 +71,14 @@ func begin(site string, text intake.File) error {
 // create writes a new file in one step. What is there stays as it is.
 func create(name string, text []byte) error {
 	next, err := os.CreateTemp(filepath.Dir(name), ".stillroom-start-*")
-	if err != nil {
-		return err
+	if err == nil {
+		defer os.Remove(next.Name())
+		err = writeAll(next, text, 0o644)
 	}
-	defer os.Remove(next.Name())
-	if err := writeAll(next, text, 0o644); err != nil {
+	if err != nil {
+		if path, ok := errors.AsType[*fs.PathError](err); ok {
+			err = path.Err // without the name of the file beside it
+		}
 		return fmt.Errorf("write %s: %w", name, err)
 	}
 	err = os.Link(next.Name(), name)
