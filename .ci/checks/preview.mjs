@@ -24,7 +24,9 @@ preview.stderr.on('data', text => { said += text; });
 const url = (await readline.createInterface({ input: preview.stdout })[Symbol.asyncIterator]().next()).value;
 
 const faults = [];
-const say = fault => faults.push(fault);
+let damaged = false; // then the first fault ends a check
+const note = fault => faults.push(fault);
+const say = fault => { note(fault); if (damaged) throw new Error(fault); };
 const page = '/recipes/blackberry-jam/';
 const file = path.join(site, 'content/recipes/blackberry-jam.md');
 const asWritten = fs.readFileSync(file, 'utf8');
@@ -43,9 +45,9 @@ const browser = await chromium.launch({ executablePath: program, args: flags });
 const tab = await browser.newPage({ viewport: { width: 1280, height: 900 } });
 tab.setDefaultTimeout(60_000);
 let refused = 0; // answers 503, which the browser notes by itself
-tab.on('pageerror', e => say(`the script fails: ${e.message}`));
-tab.on('console', m => m.type() === 'error' && (m.text().includes('503') ? refused++ : say(`console: ${m.text()}`)));
-tab.on('request', r => r.url().startsWith(url) || r.url().startsWith('data:') || say(`something is asked for elsewhere: ${r.url()}`));
+tab.on('pageerror', e => note(`the script fails: ${e.message}`));
+tab.on('console', m => m.type() === 'error' && (m.text().includes('503') ? refused++ : note(`console: ${m.text()}`)));
+tab.on('request', r => r.url().startsWith(url) || r.url().startsWith('data:') || note(`something is asked for elsewhere: ${r.url()}`));
 
 // shown waits until the page satisfies a test, and says a fault if it never does.
 const shown = (what, test, arg) => tab.waitForFunction(test, arg, { polling: 20 }).catch(() => say(`it never comes about: ${what}`));
@@ -140,6 +142,35 @@ for (const [name, check] of Object.entries(checks)) {
   await open().then(check).catch(e => say(e.message.split('\n')[0]));
   for (let i = before; i < faults.length; i++) faults[i] = `${name}: ${faults[i]}`;
 }
+
+// damages are ways in which the preview's scripts may be wrong: what stands in a file, what is put in its place, and
+// what the check that looks at it has to say.
+const damages = [
+  ['state.js', '(d.open = open)', 'open', 'a save keeps what the reader has done', 'parts were open'],
+  ['slips.js', 'make("span", { class: "rule" }, mark.rule)', '""', 'a finding stands at its value until it is put right', 'the slip says'],
+  ['tag.js', '}, "Close")', '})', 'the panel lists what was found in the site', 'button-name'],
+  ['preview.js', 'line.onmessage = told', 'line.onmessage = null', 'a file that cannot be read, and its last page', 'a page with "This file cannot be read"'],
+  ['slips.js', 'apart("stillroom-held"', 'apart("stillroom-hold"', 'a draft is marked, on its page and where it is named', 'the mark beside its link'],
+];
+if (!faults.length) for (const damage of damages) await notice(...damage);
+
+// notice does a damage, and says a fault if the check does not find it.
+async function notice(name, old, by, check, says) {
+  const at = `${url}.stillroom/${name}`;
+  const text = await (await fetch(at)).text();
+  await tab.route(at, route => route.fulfill({ contentType: 'text/javascript', body: text.replace(old, by) }));
+  save(asWritten);
+  tab.setDefaultTimeout(2000);
+  damaged = true;
+  await open().then(checks[check]).catch(() => {});
+  damaged = false;
+  tab.setDefaultTimeout(60_000);
+  await tab.unroute(at);
+  const found = faults.splice(0);
+  if (!text.includes(old)) say(`${name} does not hold ${old}`);
+  else if (!found.some(f => f.includes(says))) say(`${check}: ${by} in place of ${old} goes unseen: ${found}`);
+}
+
 if (saves) await measure(Number(saves)).catch(e => say(e.message.split('\n')[0]));
 
 // measure saves over and over. The browser tells when it has painted the page that holds the number of the save.
