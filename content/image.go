@@ -54,9 +54,31 @@ var (
 	errCutShort  = errors.New("is cut short: its end is missing")
 )
 
+// otherFormat names a format that is not taken, as old sites and phones have
+// them: the signature of GIF89a, and the brands of ISO/IEC 23008-12 (HEIC) and
+// of AVIF, which stand at the eighth byte.
+func otherFormat(data []byte) string {
+	if bytes.HasPrefix(data, []byte("GIF8")) {
+		return "GIF"
+	}
+	if len(data) < 12 || string(data[4:8]) != "ftyp" {
+		return ""
+	}
+	switch string(data[8:12]) {
+	case "heic", "heix", "mif1":
+		return "HEIC"
+	case "avif":
+		return "AVIF"
+	}
+	return ""
+}
+
 func readImage(data []byte) (Image, error) {
 	if len(data) == 0 {
 		return Image{}, errors.New("is empty")
+	}
+	if other := otherFormat(data); other != "" {
+		return Image{}, fmt.Errorf("holds %s, not a JPEG, PNG, WebP or SVG picture", other)
 	}
 	c, format, err := image.DecodeConfig(bytes.NewReader(data))
 	if err != nil {

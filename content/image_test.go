@@ -101,6 +101,9 @@ func TestReadImageRefuses(t *testing.T) {
 	}{
 		{"a.gif", []byte("GIF89a"), "a.gif is not named as a JPEG, PNG, WebP or SVG picture"},
 		{"a.jpg", nil, "a.jpg is empty"},
+		{"a.jpg", []byte("GIF89a\x01\x00\x01\x00\x00\x00\x00;"), "a.jpg holds GIF, not a JPEG, PNG, WebP or SVG picture"},
+		{"a.jpg", []byte("\x00\x00\x00\x18ftypheic\x00\x00\x00\x00"), "a.jpg holds HEIC, not a JPEG, PNG, WebP or SVG picture"},
+		{"a.jpg", []byte("\x00\x00\x00\x18ftypavif\x00\x00\x00\x00"), "a.jpg holds AVIF, not a JPEG, PNG, WebP or SVG picture"},
 		{"a.jpg", []byte("plums"), "a.jpg is broken, or no picture at all"},
 		{"a.jpg", p, "a.jpg is named as JPEG but holds PNG"},
 		{"a.png", j, "a.png is named as PNG but holds JPEG"},
