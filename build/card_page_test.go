@@ -25,7 +25,7 @@ func TestCardHoldsWhatThePageDoes(t *testing.T) {
 		for _, k := range e.keepingBlocks(r) {
 			canned += one(k.Canned)
 			want = append(want, k.Heading, k.Batch, k.Clock)
-			want = append(want, k.Before...)
+			want = append(want, k.Before)
 			for _, f := range k.Facts {
 				want = append(want, f.Name, f.Number, f.Also, f.Note)
 			}

@@ -16,7 +16,7 @@ type KeepingBlock struct {
 	Batch   string // how large a batch it takes, if not the ingredients' own
 	Facts   []Fact
 	Tables  []AltitudeTable
-	Before  []string // what comes before the clock: jars, venting
+	Before  string   // what comes before the clock: jars, venting
 	Empty   int      // minutes for which empty jars are boiled at the sea; 0 if they need not be
 	Clock   string   // when the clock starts
 	Start   string   // what the reader says when it starts: It is at a full rolling boil
@@ -73,9 +73,9 @@ func keepingBlock(k *content.Keeping) KeepingBlock {
 		Batch:   batchSize(k),
 		Facts:   facts(k),
 		Tables:  tables(k),
-		Before:  before(k),
+		Before:  said(validate.BeforeClock(k)),
 		Empty:   emptyJars(k),
-		Clock:   clock[k.Way.V],
+		Clock:   said(validate.ClockStart(k.Way.V)),
 		Start:   start[k.Way.V],
 		Jars:    jarsWithTimes(k),
 		Agrees:  agreement(k),
@@ -104,17 +104,6 @@ func tables(k *content.Keeping) []AltitudeTable {
 	return nil
 }
 
-// clock says from when the minutes count. Of home recipes that give the right
-// minutes, fewer than one in three says so (Food Protection Trends 39(5), 2019).
-var clock = map[content.Way]string{
-	// USDA Complete Guide to Home Canning, AIB 539 (2015); the restart from memory
-	content.BoilingWater: "Start the clock when the water is at a full rolling boil with the jars in it. If the boil stops, bring it back and count the whole time again.",
-	// National Center for Home Food Preservation, newsflash on steam canners
-	content.AtmosphericSteam: "Start the clock when the canner gives full, steady steam at the temperature at which water boils in your kitchen. If the steam falters, bring it back and count the whole time again.",
-	// USDA Complete Guide to Home Canning, AIB 539 (2015); the restart from memory
-	content.PressureCanner: "Start the clock when the gauge shows the pressure in the table, or the weight begins to rock. If the pressure falls below it, bring it back and count the whole time again.",
-}
-
 // start is how a reader says that the clock may start.
 var start = map[content.Way]string{
 	content.BoilingWater:     "It is at a full rolling boil",
@@ -140,15 +129,10 @@ func emptyJars(k *content.Keeping) int {
 	return validate.LimitInt("jar-sterilise-time")
 }
 
-// before gives what has to be done before the clock starts.
-func before(k *content.Keeping) []string {
-	switch {
-	case k.Way.V == content.PressureCanner:
-		// USDA Complete Guide to Home Canning, AIB 539 (2015)
-		return []string{"Let the steam blow from the vent for 10 minutes before you close it or set the weight."}
-	case k.Way.V.Canned() && k.JarsSterilised.V:
-		// USDA Complete Guide to Home Canning, AIB 539 (2015)
-		return []string{"Boil the empty jars for 10 minutes before you fill them, and 1 minute more for each 1,000 ft above the first 1,000. The time below can be under 10 minutes, which is too short to do it."}
+// said gives what a remark says; nothing if there is none.
+func said(m validate.Remark, ok bool) string {
+	if !ok {
+		return ""
 	}
-	return nil
+	return typeset(m.Says)
 }

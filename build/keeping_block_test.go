@@ -67,11 +67,11 @@ func TestClock(t *testing.T) {
 		if b.Canned != (b.Clock != "") {
 			t.Errorf("%s: canned %v, clock %q", w.way, b.Canned, b.Clock)
 		}
-		if (w.way == content.PressureCanner) != (len(b.Before) > 0) {
+		if (w.way == content.PressureCanner) != (b.Before != "") {
 			t.Errorf("%s: before the clock: %q", w.way, b.Before)
 		}
 		k.JarsSterilised.V = true
-		if b = keepingBlock(&k); b.Canned && len(b.Before) != 1 {
+		if b = keepingBlock(&k); b.Canned && b.Before == "" {
 			t.Errorf("%s, jars sterilised: %q", w.way, b.Before)
 		}
 	}
@@ -108,11 +108,6 @@ func TestAgreement(t *testing.T) {
 	}
 	if read == 0 || remembered == 0 {
 		t.Errorf("%d processes read, %d from memory", read, remembered)
-	}
-	for w, text := range clock {
-		if safe.MatchString(text) {
-			t.Errorf("%s: %s", w, text)
-		}
 	}
 }
 

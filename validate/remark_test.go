@@ -71,6 +71,12 @@ func writeRemarks(t *testing.T, b *strings.Builder, r *content.Recipe) {
 	}
 	for i := range r.Keeping {
 		k := &r.Keeping[i]
+		if m, ok := BeforeClock(k); ok {
+			line(string(k.Way.V)+", before", m)
+		}
+		if m, ok := ClockStart(k.Way.V); ok {
+			line(string(k.Way.V)+", clock", m)
+		}
 		if m, ok := WhyHeadspace(k); ok {
 			line(string(k.Way.V)+", headspace", m)
 		}
