@@ -192,6 +192,19 @@ func TestChangeOfFolders(t *testing.T) {
 	}
 }
 
+// A mark in a line of its own is shown at what follows it.
+func TestMarkOfWhatFollows(t *testing.T) {
+	p, _ := open(t, plumFile, strings.Replace(plum, "kind: jam", "# check: is it a\n#   jam at all?\nkind: jam", 1))
+	s := p.now.Load()
+	pos := content.Pos{File: plumFile, Line: 5, Col: 1}
+	if got, want := s.meant(pos), (content.Pos{File: plumFile, Line: 7, Col: 1}); got != want {
+		t.Errorf("at %v, want %v", got, want)
+	}
+	if got := s.meant(content.Pos{File: plumFile, Line: 2, Col: 7}); got.Line != 2 || got.Col != 7 {
+		t.Errorf("a name is shown at %v", got)
+	}
+}
+
 // A folder may take the name of a text, and then there is no such text.
 func TestChangeToFolder(t *testing.T) {
 	p, fsys := open(t, plumFile, plum)

@@ -1,6 +1,7 @@
 package preview
 
 import (
+	"bytes"
 	"fmt"
 	"net/http"
 	"runtime/debug"
@@ -9,6 +10,7 @@ import (
 	"sync"
 
 	"stillroom/build"
+	"stillroom/content"
 	"stillroom/validate"
 )
 
@@ -97,13 +99,31 @@ func (s *state) marks(file string, c *chart) []mark {
 		}
 		m := s.mark(f)
 		if c != nil {
-			m.Spot = c.find(f.Pos)
+			m.Spot = c.find(s.meant(f.Pos))
 		}
 		all = append(all, m)
 	}
 	slices.SortStableFunc(all, heavier)
 	return all
 }
+
+// meant is the place that is spoken of at another: what is said of a comment in
+// a line of its own is said of what follows it.
+func (s *state) meant(p content.Pos) content.Pos {
+	lines := bytes.Split(s.source(p.File), []byte("\n"))
+	if p.Line < 1 || p.Line > len(lines) || !isComment(lines[p.Line-1]) {
+		return p
+	}
+	for n := p.Line; n < len(lines); n++ {
+		if !isComment(lines[n]) {
+			indent := len(lines[n]) - len(bytes.TrimLeft(lines[n], " "))
+			return content.Pos{File: p.File, Line: n + 1, Col: indent + 1}
+		}
+	}
+	return p
+}
+
+func isComment(line []byte) bool { return bytes.HasPrefix(bytes.TrimLeft(line, " "), []byte("#")) }
 
 // heavier orders errors before warnings, and those before advice.
 func heavier(a, b mark) int { return weight(b.Severity) - weight(a.Severity) }
