@@ -47,7 +47,8 @@ func (c *previewCommand) open(p *program) (*door, error) {
 		return nil, errors.New(taken)
 	case c.Address != "":
 		l.Close()
-		return nil, fmt.Errorf("%s; %s is free: --address %[2]s", taken, l.Addr())
+		free := net.JoinHostPort(host, strconv.Itoa(l.Addr().(*net.TCPAddr).Port)) // the host as it was typed
+		return nil, fmt.Errorf("%s; %s is free: --address %[2]s", taken, free)
 	}
 	p.say("%s; this preview has taken the next port.", taken)
 	return newDoor(l, host), nil

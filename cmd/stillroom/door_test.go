@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"io"
 	"io/fs"
 	"net"
@@ -108,5 +109,19 @@ func TestSpokenCache(t *testing.T) {
 	}
 	if p.spoken(nil) != nil {
 		t.Error("no cache has become one")
+	}
+}
+
+// The address that is offered in place of a taken one has the host that was
+// typed.
+func TestDoorOffersTheHost(t *testing.T) {
+	l, err := net.Listen("tcp", "0.0.0.0:0")
+	if err != nil {
+		t.Skip("this machine has no such address:", err)
+	}
+	defer l.Close()
+	c := previewCommand{Address: fmt.Sprintf("0.0.0.0:%d", l.Addr().(*net.TCPAddr).Port)}
+	if _, err := c.open(&program{}); err == nil || !strings.Contains(err.Error(), "is free: --address 0.0.0.0:") {
+		t.Errorf("it says %v", err)
 	}
 }
