@@ -1,6 +1,7 @@
 // Package intake turns what lies elsewhere into files of a site: saved pages
 // that carry recipes in the words of schema.org into Markdown recipes, and the
-// feed of an audio programme into show notes.
+// feed of an audio programme into show notes. It also begins recipes and show
+// notes of which no more than the name is known.
 //
 // What it is not sure of it marks with a comment "# check: ..." at its place,
 // which the validator reports for as long as it stands there. It never guesses
