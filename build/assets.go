@@ -133,8 +133,7 @@ var references = regexp.MustCompile(`url\(\s*["']?([^"'()\s]+)["']?\s*\)`)
 // pointed puts the addresses of files into a style that names them.
 func (a *Assets) pointed(css []byte) []byte {
 	return references.ReplaceAllFunc(css, func(m []byte) []byte {
-		name := string(references.FindSubmatch(m)[1])
-		if url, ok := a.urls[name]; ok {
+		if url, ok := a.urls[string(references.FindSubmatch(m)[1])]; ok {
 			return []byte("url(" + url + ")")
 		}
 		return m
