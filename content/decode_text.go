@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"strings"
-	"unicode/utf8"
 
 	"go.yaml.in/yaml/v4"
 )
@@ -24,7 +23,7 @@ func (d *decoder) scalar(v value) (s string, ok bool) {
 		return "", false
 	}
 	if len(v.Value) > maxText {
-		d.fault(d.place(v.Node), BadValue, fmt.Sprintf("this text holds %d letters, and no more than %d are read", utf8.RuneCountInString(v.Value), maxText), "move it into the body")
+		d.fault(d.place(v.Node), BadValue, fmt.Sprintf("this text takes %d bytes, and no more than %d are read", len(v.Value), maxText), "move it into the body")
 		return "", false
 	}
 	return v.Value, true

@@ -17,7 +17,8 @@ func TestLimits(t *testing.T) {
 		{"front matter", "---\nstatus: draft\n" + strings.Repeat("#\n", maxMatter/2-20) + "---\n", ""},
 		{"front matter", "---\nstatus: draft\n" + strings.Repeat("#\n", maxMatter/2) + "---\n", "kB"},
 		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText) + "\n---\n", ""},
-		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText+1) + "\n---\n", "letters"},
+		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText+1) + "\n---\n", "takes 4001 bytes"},
+		{"text of two bytes a letter", "---\nstatus: draft\ninspired_by: " + strings.Repeat("é", maxText/2+1) + "\n---\n", "takes 4002 bytes"},
 		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth) + strings.Repeat("]", maxDepth) + "\n---\n", "batches"},
 		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth+1) + strings.Repeat("]", maxDepth+1) + "\n---\n", "too deep"},
 	} {
