@@ -132,6 +132,12 @@ func Listen(fsys fs.FS, file string) Sound {
 // longestSound is more than any episode lasts; what says so is damaged.
 const longestSound = 1000 * time.Hour
 
+// playing is so many seconds, or longer than any sound if a Duration cannot
+// hold them.
+func playing(seconds float64) time.Duration {
+	return time.Duration(min(seconds, 2*longestSound.Seconds()) * float64(time.Second))
+}
+
 var (
 	errNoRecording = errors.New("is no recording that can be played, or is broken")
 	errSoundCut    = errors.New("is cut short: its end is missing")

@@ -36,7 +36,7 @@ type frame struct {
 }
 
 func (f frame) lasts(samples int64) time.Duration {
-	return time.Duration(float64(max(samples, 0)) / float64(f.rate) * float64(time.Second))
+	return playing(float64(max(samples, 0)) / float64(f.rate))
 }
 
 // longestFrame is the most bytes that a frame has: 320 kbit/s at 32 kHz.

@@ -21,7 +21,7 @@ func (t *tape) mp4() (time.Duration, error) {
 	case m.scale == 0 || m.duration == 0:
 		return 0, errors.New("is written in fragments, as for streaming; save it as an ordinary M4A file")
 	}
-	return time.Duration(float64(m.duration) / float64(m.scale) * float64(time.Second)), nil
+	return playing(float64(m.duration) / float64(m.scale)), nil
 }
 
 // A movie is what is read of an M4A file.

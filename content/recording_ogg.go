@@ -27,7 +27,7 @@ func (t *tape) ogg() (time.Duration, error) {
 		return 0, errors.New("holds neither Vorbis nor Opus")
 	}
 	samples, err := t.lastPage(serial)
-	return time.Duration(float64(max(samples-skipped, 0)) / float64(rate) * float64(time.Second)), err
+	return playing(float64(max(samples-skipped, 0)) / float64(rate)), err
 }
 
 // longestPage is the most bytes that a page has: a header with 255 segments of
