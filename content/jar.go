@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math/big"
 	"strings"
+	"sync"
 )
 
 // jarSizes are the sizes of jar that have a name, smallest first, and what
@@ -101,7 +102,21 @@ func unknownJar(text, size string) error {
 
 // Millilitres gives what the jar holds to the rim, exactly; nil for no jar.
 // Nobody may change it.
-func (j Jar) Millilitres() *big.Rat { return j.Volume.Millilitres() }
+func (j Jar) Millilitres() *big.Rat {
+	if ml, ok := namedJars()[j.Name]; ok {
+		return ml
+	}
+	return j.Volume.Millilitres()
+}
+
+// namedJars gives what each jar that has a name holds, in millilitres.
+var namedJars = sync.OnceValue(func() map[string]*big.Rat {
+	m := make(map[string]*big.Rat)
+	for _, size := range jarSizes {
+		m[size.name] = fluidOunces(size.holds).Millilitres()
+	}
+	return m
+})
 
 // IsZero reports whether there is no jar.
 func (j Jar) IsZero() bool { return j.Text == "" }

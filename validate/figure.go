@@ -80,7 +80,7 @@ func (s *sentence) figures() []mention {
 	}
 	s.counted = true
 	for i := 0; i < s.len(); {
-		if s.at(i).number.set() || s.isNumeral(i) {
+		if s.at(i).number().set() || s.isNumeral(i) {
 			if f, ok := s.figureAt(i); ok {
 				s.figs = append(s.figs, f)
 				i = f.to
@@ -122,8 +122,8 @@ func (s *sentence) upperEnd(i int) (ratio, int, bool) {
 	if i > 0 && s.at(i-1).after != 0 || i >= s.len() {
 		return ratio{}, i, false
 	}
-	if s.at(i).joined && s.at(i).number.set() {
-		return s.at(i).number, i + 1, true
+	if s.at(i).joined && s.at(i).number().set() {
+		return s.at(i).number(), i + 1, true
 	}
 	if !s.isAny(i, "to or") || s.at(i).after != 0 {
 		return ratio{}, i, false
@@ -207,7 +207,7 @@ func (s *sentence) fits(u content.Unit, i int, n ratio) bool {
 	case "m":
 		return n.num >= 50*n.den
 	case "g", "pt", "c.":
-		return s.at(i - 1).number.set()
+		return s.at(i - 1).number().set()
 	case "second":
 		return n.num != n.den
 	}

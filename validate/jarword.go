@@ -18,7 +18,7 @@ func (s *sentence) jarAt(i int) string {
 	case "quart", "quarts":
 		size = "quart"
 	case "liter", "litre":
-		if !s.isAny(i+1, "jar jars") || s.at(i).after != 0 || i > 0 && s.at(i-1).number.set() {
+		if !s.isAny(i+1, "jar jars") || s.at(i).after != 0 || i > 0 && s.at(i-1).number().set() {
 			return ""
 		}
 		return "quart" // as the jars of 1 l are sold in place of quarts
@@ -43,7 +43,7 @@ func (s *sentence) jarAt(i int) string {
 		return ""
 	}
 	jars := s.isAny(i+1, "jar jars")
-	numbered := before >= 0 && (s.at(before).number.set() || s.is(before, famNumeral)) && s.at(before).after == 0
+	numbered := before >= 0 && (s.at(before).number().set() || s.is(before, famNumeral)) && s.at(before).after == 0
 	switch {
 	case jars:
 		return size

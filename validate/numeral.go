@@ -14,8 +14,8 @@ func (s *sentence) numberFrom(i int) (n ratio, next int, ok bool) {
 	if i >= s.len() {
 		return ratio{}, i, false
 	}
-	if t := s.at(i); t.number.set() {
-		return t.number, i + 1, true
+	if t := s.at(i); t.number().set() {
+		return t.number(), i + 1, true
 	}
 	if !s.isNumeral(i) {
 		return ratio{}, i, false

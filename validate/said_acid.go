@@ -107,7 +107,7 @@ func (s *sentence) acidAt(from, to, far int) ItemKind {
 func (s *sentence) jarOfDose(f mention, usual content.Jar) (content.Jar, bool) {
 	const far = 10
 	for k := f.to; k < min(s.len(), f.to+far); k++ {
-		if k > f.to && s.at(k).number.set() || s.at(k-1).after == ';' {
+		if k > f.to && s.at(k).number().set() || s.at(k-1).after == ';' {
 			break
 		}
 		if s.isAny(k, "jar jars") && s.anyIn("each every per the a", k-3, k) && s.anyIn("each every per", f.to, k+2) {

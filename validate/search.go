@@ -90,7 +90,7 @@ func (l *lexicon) take(s *sentence, e *element, i int) int {
 			return 1
 		}
 	}
-	if l.families[t.id]&e.families != 0 || e.number && (t.number.set() || l.is(t.id, famNumeral)) {
+	if l.families[t.id]&e.families != 0 || e.number && (t.number().set() || l.is(t.id, famNumeral)) {
 		return 1
 	}
 	return 0

@@ -35,7 +35,7 @@ func tooSmall(t *Text, s *sentence, h hit) bool {
 	if s.isAny(h.from, "quart") {
 		n := ratio{}
 		if h.from > 0 {
-			n = s.at(h.from - 1).number
+			n = s.at(h.from - 1).number()
 		}
 		return n.set() && n.num < t.leastCanner()*n.den
 	}

@@ -4,13 +4,16 @@ package validate
 type token struct {
 	id         int32 // of the lexicon; 0 for a word that it does not hold
 	start, end int32 // in the text of its passage
-	number     ratio // the value of a number in digits; zero for a word
+	num, den   int32 // the value of a number in digits; zero for a word
 	after      byte  // the strongest mark between it and the next token: 0 , : ; - ( ) . ? !
 	joined     bool  // nothing, or a hyphen, stands between it and the token before
 	quoted     bool
 	bracketed  bool
 	simple     bool // a word of plain letters, all of them in its id
 }
+
+// number is the value of a number in digits; the zero ratio for a word.
+func (t *token) number() ratio { return ratio{int64(t.num), int64(t.den)} }
 
 // A ratio is a number as a cook writes it; its den is 0 if there is none.
 type ratio struct{ num, den int64 }

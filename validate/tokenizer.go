@@ -83,5 +83,5 @@ func (z *tokenizer) sign(i, size int) int {
 // afterNumber reports whether a number ends just before i.
 func (z *tokenizer) afterNumber(i int) bool {
 	n := len(z.tokens)
-	return n > z.first && z.tokens[n-1].number.set() && int(z.tokens[n-1].end) == i
+	return n > z.first && z.tokens[n-1].number().set() && int(z.tokens[n-1].end) == i
 }

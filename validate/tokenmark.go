@@ -64,7 +64,7 @@ func (z *tokenizer) clock(i int) int {
 		i++
 	}
 	if n := len(z.tokens); n > 0 {
-		z.tokens[n-1].number = ratio{}
+		z.tokens[n-1].num, z.tokens[n-1].den = 0, 0
 		z.tokens[n-1].end = int32(i)
 	}
 	return i

@@ -1,6 +1,9 @@
 package validate
 
-import "unicode/utf8"
+import (
+	"math"
+	"unicode/utf8"
+)
 
 // number reads a number in digits, with its fraction: 6, 4,500, 1.5, 3/4,
 // 1 1/2, 1½.
@@ -12,8 +15,19 @@ func (z *tokenizer) number(i int) int {
 			n, i = ratio{n.num*f.den + f.num, f.den}, after
 		}
 	}
-	z.add(token{number: n, start: int32(start), end: int32(i)})
+	t := kept(n)
+	t.start, t.end = int32(start), int32(i)
+	z.add(t)
 	return i
+}
+
+// kept gives a number as a token keeps it: to the whole where it is too long, and
+// no more than any kitchen has of anything.
+func kept(n ratio) token {
+	if n.num > math.MaxInt32 || n.den > math.MaxInt32 {
+		n = ratio{min(n.num/n.den, math.MaxInt32), 1}
+	}
+	return token{num: int32(n.num), den: int32(n.den)}
 }
 
 // plainNumber reads one number without a whole before its fraction.
