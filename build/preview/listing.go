@@ -7,6 +7,7 @@ import (
 	"path"
 	"slices"
 
+	"stillroom/build"
 	"stillroom/validate"
 )
 
@@ -33,7 +34,7 @@ type listed struct {
 const inListing = 300
 
 func (s *state) serveFindings(w http.ResponseWriter) {
-	w.Header().Set("Content-Type", types[".json"])
+	w.Header().Set("Content-Type", build.MediaType("listing.json"))
 	json.NewEncoder(w).Encode(s.listing())
 }
 

@@ -4,7 +4,8 @@ import (
 	"embed"
 	"fmt"
 	"net/http"
-	"path"
+
+	"stillroom/build"
 )
 
 //go:embed browser/*.js browser/*.css
@@ -22,7 +23,7 @@ func (p *Preview) serveOwn(w http.ResponseWriter, r *http.Request, name string) 
 		if err != nil {
 			panic(err)
 		}
-		w.Header().Set("Content-Type", types[".js"])
+		w.Header().Set("Content-Type", build.MediaType(name))
 		fmt.Fprintf(w, "export default %s;\n", inJSON(string(style)))
 	default:
 		data, err := browser.ReadFile("browser/" + name)
@@ -30,7 +31,7 @@ func (p *Preview) serveOwn(w http.ResponseWriter, r *http.Request, name string) 
 			http.NotFound(w, r)
 			return
 		}
-		w.Header().Set("Content-Type", types[path.Ext(name)])
+		w.Header().Set("Content-Type", build.MediaType(name))
 		w.Write(data)
 	}
 }

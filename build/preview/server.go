@@ -75,7 +75,7 @@ func (s *state) serveFile(w http.ResponseWriter, r *http.Request, address string
 		return
 	}
 	defer done()
-	w.Header().Set("Content-Type", typeOf(address))
+	w.Header().Set("Content-Type", build.MediaType(address))
 	http.ServeContent(w, r, "", time.Time{}, body)
 }
 
@@ -94,32 +94,4 @@ func opened(f build.File) (body io.ReadSeeker, done func(), err error) {
 	defer r.Close()
 	data, err := io.ReadAll(r)
 	return bytes.NewReader(data), func() {}, err
-}
-
-// types are the media types by the endings of names, as a host has to send them.
-var types = map[string]string{
-	".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".txt": "text/plain; charset=utf-8",
-	".json": "application/json", ".xml": "application/xml", ".atom": "application/atom+xml", ".webmanifest": "application/manifest+json",
-	".svg": "image/svg+xml", ".png": "image/png", ".jpg": "image/jpeg", ".jpeg": "image/jpeg", ".webp": "image/webp", ".avif": "image/avif",
-	".ico": "image/x-icon", ".woff2": "font/woff2", ".pdf": "application/pdf",
-	".vtt": "text/vtt; charset=utf-8", ".srt": "application/x-subrip",
-	".mp3": "audio/mpeg", ".m4a": "audio/mp4", ".ogg": "audio/ogg",
-}
-
-// typesOf are the media types of the addresses whose ending does not tell.
-var typesOf = map[string]string{
-	"/recipes.json": "application/feed+json", "/programme.xml": "application/rss+xml", "chapters.json": "application/json+chapters",
-	"recipe.json": "application/ld+json",
-}
-
-func typeOf(address string) string {
-	for _, name := range []string{address, path.Base(address)} {
-		if t, ok := typesOf[name]; ok {
-			return t
-		}
-	}
-	if t, ok := types[strings.ToLower(path.Ext(address))]; ok {
-		return t
-	}
-	return "application/octet-stream"
 }
