@@ -44,6 +44,7 @@ func (e *edition) products(pages []File) ([]File, error) {
 		e.redirectList(),
 		manifest,
 		e.worker(),
+		e.headerList(),
 		e.searching().files,
 	))
 }
