@@ -71,6 +71,24 @@ func (o Output) write(files []File, exchange func(a, b string) error) (Written, 
 	return w, nil
 }
 
+// Look says what Write would do, and changes nothing. Both lists are in order.
+func (o Output) Look(files []File) (changed, gone []string, err error) {
+	dir, err := filepath.EvalSymlinks(o.Dir)
+	if err != nil {
+		dir = o.Dir // there is none yet
+	}
+	old, err := readTree(dir)
+	if err != nil {
+		return nil, nil, err
+	}
+	for _, f := range files {
+		if !old.made[f.Path] || !unchanged(filepath.Join(old.dir, filepath.FromSlash(f.Path)), f) {
+			changed = append(changed, f.Path)
+		}
+	}
+	return changed, old.without(files), nil
+}
+
 // place makes the folder above the output, and gives the output's own path. A
 // link in its place is followed: the site belongs where it points to.
 func (o Output) place() (string, error) {

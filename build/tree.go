@@ -46,7 +46,8 @@ func readTree(dir string) (*tree, error) {
 	}
 	for line := range strings.Lines(string(list)) {
 		if line != manifestHead {
-			t.made[strings.TrimRight(line, "\r\n")] = true
+			line = strings.TrimRight(line, "\r\n")
+			t.made[line[strings.LastIndexByte(line, '\t')+1:]] = true // a list that was shipped tells more before the path
 		}
 	}
 	foreign, err := t.foreign()
