@@ -1,0 +1,72 @@
+package ship
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io"
+	"runtime"
+	"sync"
+
+	"stillroom/build"
+)
+
+// A parcel is a file of the site, measured.
+type parcel struct {
+	build.File
+	size int64
+	sum  string
+}
+
+// measure takes the size and the sum of every file. What goes with a file is
+// part of its sum: if that changes, the file is sent again.
+func measure(files []build.File, label func(string) string) ([]parcel, error) {
+	parcels := make([]parcel, len(files))
+	errs := make([]error, len(files))
+	next := make(chan int)
+	var wg sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		wg.Go(func() {
+			for i := range next {
+				parcels[i], errs[i] = measureOne(files[i], label(files[i].Path))
+			}
+		})
+	}
+	for i := range files {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+	for i, err := range errs {
+		if err != nil {
+			return nil, fmt.Errorf("read %s: %w", files[i].Path, err)
+		}
+	}
+	return parcels, nil
+}
+
+func measureOne(f build.File, label string) (parcel, error) {
+	r, err := open(f)
+	if err != nil {
+		return parcel{}, err
+	}
+	defer r.Close()
+	h := sha256.New()
+	io.WriteString(h, label)
+	n, err := io.Copy(h, r)
+	return parcel{f, n, hex.EncodeToString(h.Sum(nil))}, err
+}
+
+// open gives the bytes of a file wherever they are.
+func open(f build.File) (io.ReadCloser, error) {
+	if f.Open != nil {
+		return f.Open()
+	}
+	return inMemory{bytes.NewReader(f.Data)}, nil
+}
+
+// inMemory can be read from the beginning again, as what is sent twice must.
+type inMemory struct{ *bytes.Reader }
+
+func (inMemory) Close() error { return nil }
