@@ -66,14 +66,28 @@ func (p *progress) stepOf(what, after string) func(done, total int) {
 	}
 }
 
+// say says a whole sentence while the task goes on.
+func (p *progress) say(sentence string) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	p.clear()
+	fmt.Fprintln(p.w, sentence)
+}
+
+// clear takes the line away that stands on the terminal.
+func (p *progress) clear() {
+	if p.shown > 0 {
+		fmt.Fprintf(p.w, "\r%s\r", strings.Repeat(" ", p.shown))
+	}
+	p.shown = 0
+}
+
 // end falls silent, and leaves no half line behind.
 func (p *progress) end() {
 	close(p.stop)
 	p.mu.Lock()
 	defer p.mu.Unlock()
-	if p.shown > 0 {
-		fmt.Fprintf(p.w, "\r%s\r", strings.Repeat(" ", p.shown))
-	}
+	p.clear()
 	p.w = io.Discard
 }
 

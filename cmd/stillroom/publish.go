@@ -14,6 +14,7 @@ import (
 
 	"stillroom/build"
 	"stillroom/build/preview"
+	"stillroom/build/ship"
 	"stillroom/themes"
 	"stillroom/validate"
 )
@@ -21,24 +22,41 @@ import (
 const publishHelp = `Check a site, then write all of it. With one error nothing is written, and what
 was published stays as it was.
 
-    stillroom publish [SITE] [--to DIR]
+    stillroom publish [SITE] [--to PLACE]
 
-    --to DIR      where to write; SITE/published if neither this nor the
-                  destination of content/site.yaml says otherwise
+    --to PLACE    a folder, sftp://[USER@]HOST[:PORT]/PATH or s3://BUCKET/PREFIX;
+                  SITE/published if neither this nor the destination of
+                  content/site.yaml says otherwise
     --day DATE    publish as of that day and not of today: 2026-07-31
+    --dry-run     list what would be sent and removed, and change nothing
+    --precompress put a .gz and a .br copy beside each text, for servers that
+                  hand out such copies
+    --take-over   replace files that are in the way on a server or in a store,
+                  though no list of Stillroom's names them
 
 For example:
 
     stillroom publish ~/larder --to /srv/www/larder
+    stillroom publish ~/larder --to sftp://ada@larder.example/srv/www --dry-run
 
-The folder is exchanged for the new one in one step. It must hold nothing that
+A folder is exchanged for the new one in one step. It must hold nothing that
 Stillroom did not put there.
+
+To a server or a store go only files that have changed: pages after what they
+point at, and what is no more is removed last. If the connection breaks, a
+working site is there, and the next run goes on. Files that Stillroom did not
+put there are left alone. Keys come from the agent or ~/.ssh, and the host must
+be in ~/.ssh/known_hosts; for a store they come from AWS_ACCESS_KEY_ID and
+AWS_SECRET_ACCESS_KEY or ~/.aws, and AWS_ENDPOINT_URL_S3 says where it answers.
 `
 
 type publishCommand struct {
-	Site string `arg:"" optional:"" default:"."`
-	To   string
-	Day  day
+	Site        string `arg:"" optional:"" default:"."`
+	To          string
+	Day         day
+	DryRun      bool
+	Precompress bool
+	TakeOver    bool
 }
 
 func (c *publishCommand) run(p *program) int {
@@ -48,7 +66,7 @@ func (c *publishCommand) run(p *program) int {
 		progress.end()
 		return p.refuse(j, err)
 	}
-	dir, files, written, err := c.publish(j, progress)
+	said, err := c.publish(p, j, progress)
 	progress.end()
 	var broken build.BrokenPictures
 	if errors.As(err, &broken) {
@@ -59,8 +77,11 @@ func (c *publishCommand) run(p *program) int {
 		return p.fail(err)
 	}
 	writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
-	p.sayPublished(dir, files, written)
+	said()
 	p.sayLeftOut(j.checked)
+	if c.DryRun {
+		return succeeded
+	}
 	if err := c.remember(p, j.checked); err != nil {
 		return p.fail(fmt.Errorf("the site is published, but not by which guids: %w", err))
 	}
@@ -86,45 +107,72 @@ func withoutAdvice(rep validate.Report) validate.Report {
 	return rep
 }
 
-// publish builds the site and puts it on disk.
-func (c *publishCommand) publish(j judged, progress *progress) (dir string, files []build.File, w build.Written, err error) {
-	if dir, err = c.destination(j.site.Settings.Destination.V); err != nil {
-		return dir, nil, w, err
+// publish builds the site and puts it where it belongs. What came of that is
+// said by said.
+func (c *publishCommand) publish(p *program, j judged, progress *progress) (said func(), err error) {
+	deliver, err := c.destination(j.site.Settings.Destination.V)
+	if err != nil {
+		return nil, err
 	}
 	theme, err := c.theme(j.site.Settings.Theme.V)
 	if err != nil {
-		return dir, nil, w, err
+		return nil, err
 	}
 	progress.begin("building")
 	cache := openCache()
 	darkroom := &build.Darkroom{Cache: cache, Progress: progress.stepOf("printing pictures:", "building")}
-	if files, err = build.Site(j.checked, theme, darkroom); err != nil {
-		return dir, nil, w, err
+	files, err := build.Site(j.checked, theme, darkroom)
+	if err != nil {
+		return nil, err
 	}
-	progress.begin("writing")
-	w, err = build.Output{Dir: dir, Progress: progress.step}.Write(files)
+	if c.Precompress {
+		progress.begin("compressing")
+		if files, err = build.Compressed(files); err != nil {
+			return nil, err
+		}
+	}
+	said, err = deliver(p, files, progress)
 	if disk, ok := cache.(diskCache); ok {
 		disk.tidy(time.Now(), mostKept)
 	}
-	return dir, files, w, err
+	return said, err
 }
 
-// destination is the folder to write to. It may not lie where the site is read
+// A delivery puts a finished site where it belongs, or lists what that would do.
+type delivery func(*program, []build.File, *progress) (said func(), err error)
+
+// destination says where to put the site. That may not lie where it is read
 // from.
-func (c *publishCommand) destination(fromSettings string) (string, error) {
-	dir := c.To
-	if dir == "" {
-		dir = filepath.FromSlash(cmp.Or(fromSettings, "published"))
-		if !filepath.IsAbs(dir) {
-			dir = filepath.Join(c.Site, dir)
-		}
+func (c *publishCommand) destination(fromSettings string) (delivery, error) {
+	to := cmp.Or(c.To, fromSettings, "published")
+	if ship.IsAddress(to) {
+		address, err := ship.ParseAddress(to)
+		return func(p *program, files []build.File, pr *progress) (func(), error) {
+			return c.ship(p, address, files, pr)
+		}, err
+	}
+	dir := filepath.FromSlash(to)
+	if c.To == "" && !filepath.IsAbs(dir) {
+		dir = filepath.Join(c.Site, dir)
 	}
 	for _, source := range []string{"content", "themes"} {
 		if within(filepath.Join(c.Site, source), dir) {
-			return "", fmt.Errorf("%s lies in the site's %s folder, which is read and never written", dir, source)
+			return nil, fmt.Errorf("%s lies in the site's %s folder, which is read and never written", dir, source)
 		}
 	}
-	return dir, nil
+	if c.TakeOver {
+		return nil, fmt.Errorf("--take-over is for servers and stores; the folder %s must hold nothing that Stillroom did not put there", dir)
+	}
+	if c.DryRun {
+		return func(p *program, files []build.File, _ *progress) (func(), error) { return p.lookInto(dir, files) }, nil
+	}
+	return func(p *program, files []build.File, pr *progress) (func(), error) { return p.write(dir, files, pr) }, nil
+}
+
+func (p *program) write(dir string, files []build.File, progress *progress) (said func(), err error) {
+	progress.begin("writing")
+	w, err := build.Output{Dir: dir, Progress: progress.step}.Write(files)
+	return func() { p.sayPublished(dir, files, w) }, err
 }
 
 // within reports whether a path is a folder or lies in it.
@@ -154,15 +202,19 @@ func (c *publishCommand) theme(name string) (*themes.Theme, error) {
 }
 
 func (p *program) sayPublished(dir string, files []build.File, w build.Written) {
+	p.say("Published %s to %s: %s, %d of them new or changed; %d gone.",
+		count(pagesOf(files), "page"), dir, count(w.Files, "file"), w.Files-w.Same, w.Gone)
+	if !w.OneStep {
+		p.say("This disk cannot exchange folders, so the files were put in place one by one.")
+	}
+}
+
+func pagesOf(files []build.File) int {
 	pages := 0
 	for _, f := range files {
 		pages += one(strings.HasSuffix(f.Path, ".html"))
 	}
-	p.say("Published %s to %s: %s, %d of them new or changed; %d gone.",
-		count(pages, "page"), dir, count(w.Files, "file"), w.Files-w.Same, w.Gone)
-	if !w.OneStep {
-		p.say("This disk cannot exchange folders, so the files were put in place one by one.")
-	}
+	return pages
 }
 
 // sayLeftOut says what readers do not get, and why.
