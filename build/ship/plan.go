@@ -135,7 +135,7 @@ func turnOf(p string, isNew bool) turn {
 		return homePage
 	case page:
 		return listPages
-	case depth == 0:
+	case depth == 0 && !strings.HasSuffix(p, ".webmanifest"):
 		return feeds
 	}
 	return needed
