@@ -11,9 +11,10 @@ import (
 )
 
 // permissive are the licences that let anybody use, change and pass on the program, and words that are in the text of
-// each: MIT, BSD-3-Clause, Apache-2.0 and OFL-1.1 of the SPDX list.
+// each: MIT, BSD-2-Clause, BSD-3-Clause, Apache-2.0 and OFL-1.1 of the SPDX list.
 var permissive = map[string]string{
 	"MIT":          "Permission is hereby granted, free of charge",
+	"BSD-2-Clause": "Redistributions in binary form must reproduce",
 	"BSD-3-Clause": "Neither the name",
 	"Apache-2.0":   "Apache License",
 	"OFL-1.1":      "SIL OPEN FONT LICENSE Version 1.1",
