@@ -13,7 +13,7 @@ func (m *Match) acidAdvice() string {
 	n := m.need()
 	var ways []string
 	for _, c := range n.Choices {
-		ways = append(ways, c.words())
+		ways = append(ways, c.String())
 	}
 	switch {
 	case len(ways) == 0:
@@ -24,9 +24,9 @@ func (m *Match) acidAdvice() string {
 	return fmt.Sprintf("The tested recipe has %s.", orList(ways))
 }
 
-// words gives a choice as it was published: 2 tbsp bottled lemon juice per
+// String gives a choice as it was published: 2 tbsp bottled lemon juice per
 // quart; 1 cup vinegar for 6-8 pints.
-func (c AcidChoice) words() string {
+func (c AcidChoice) String() string {
 	var doses []string
 	for _, d := range c.Doses {
 		doses = append(doses, d.words())

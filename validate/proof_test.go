@@ -278,7 +278,7 @@ func acidDrafts(p *Process, base draft) []draft {
 	var all []draft
 	for _, c := range need.Choices {
 		d := base.clone()
-		d.name += ": " + c.words()
+		d.name += ": " + c.String()
 		if need.Origin == AcidInEachJar {
 			d.acid = fmt.Sprintf("%s per %s", doseLine(c.Doses[0]), c.Jar)
 		} else {

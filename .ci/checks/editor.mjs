@@ -81,7 +81,7 @@ must(/15 min.*Source: National Center/s.test(told?.contents.value), `the tested 
 const episodes = fs.readdirSync(path.join(site, 'content/episodes')).filter(n => n.endsWith('.md')).map(n => path.join(site, 'content/episodes', n));
 const naming = episodes.filter(n => /^recipes:[^]*?damson-preserves/m.test(fs.readFileSync(n, 'utf8').split('\n---')[0])).map(n => pathToFileURL(n).href);
 const from = await client.sendRequest(protocol.ReferencesRequest.type, { textDocument: { uri }, position: { line: 0, character: 0 }, context: { includeDeclaration: false } });
-must(naming.every(n => from.some(f => f.uri === n)), `episodes that name the recipe are not led to: ${naming}`);
+must(naming.length > 0 && naming.every(n => from.some(f => f.uri === n)), `episodes that name the recipe are not led to: ${naming}`);
 
 // Another program writes a file, and the client tells of it.
 const broken = pathToFileURL(episodes[0]).href;

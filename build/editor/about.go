@@ -40,7 +40,7 @@ func (s *Server) about(d *document, at spot) string {
 		}
 	}
 	if slices.Contains(at.path, "keeping") || at.word == "keeping" {
-		if p := processOf(keepingAt(s.recipeOf(d), at)); p != nil {
+		if p := processOf(keepingAt(readNow(d, at.line), at)); p != nil {
 			parts = append(parts, aboutProcess(p))
 		}
 	}
@@ -85,6 +85,13 @@ func aboutProcess(p *validate.Process) string {
 	fmt.Fprintf(&b, "**%s**: %s\n\n%s", p.ID, p.Food, p.Method)
 	if p.Pack != "" {
 		fmt.Fprintf(&b, ", %s pack", p.Pack)
+	}
+	if acid := validate.AcidFor(p); len(acid.Choices) > 0 {
+		var ways []string
+		for _, c := range acid.Choices {
+			ways = append(ways, c.String())
+		}
+		fmt.Fprintf(&b, "\n\nAcid: %s", strings.Join(ways, ", or "))
 	}
 	for _, j := range p.Jars {
 		b.WriteString("\n\n")
@@ -135,7 +142,7 @@ func scheduleTable(c validate.Schedule) string {
 // keepingAt gives the way of keeping that a spot is in; nil if it is in none.
 func keepingAt(r *content.Recipe, at spot) *content.Keeping {
 	var found *content.Keeping
-	if len(at.path) == 0 || at.path[0] != "keeping" {
+	if r == nil || len(at.path) == 0 || at.path[0] != "keeping" {
 		return nil
 	}
 	for i := range r.Keeping {
@@ -156,10 +163,24 @@ func processOf(k *content.Keeping) *validate.Process {
 	return p
 }
 
-// recipeOf gives the recipe that a document holds, as it could last be read.
-func (s *Server) recipeOf(d *document) *content.Recipe {
+// readNow gives the recipe that a document holds, if need be without the line that
+// is being written; nil if it cannot be read.
+func readNow(d *document, line int) *content.Recipe {
 	r, _ := content.ReadRecipe(d.file, d.text)
-	if r.Keys != nil {
+	if r.Keys == nil && line < len(d.lines) {
+		end := d.lines[line] + len(d.line(line))
+		r, _ = content.ReadRecipe(d.file, slices.Concat(d.text[:d.lines[line]], d.text[end:]))
+	}
+	if r.Keys == nil {
+		return nil
+	}
+	return r
+}
+
+// recipeOf gives the recipe that a document holds, as it could last be read. Its
+// places may be others by now.
+func (s *Server) recipeOf(d *document, line int) *content.Recipe {
+	if r := readNow(d, line); r != nil {
 		return r
 	}
 	for _, last := range s.site.Site().Recipes {
@@ -167,7 +188,7 @@ func (s *Server) recipeOf(d *document) *content.Recipe {
 			return last
 		}
 	}
-	return r
+	return &content.Recipe{}
 }
 
 // recipe gives the recipe of a slug; nil if there is none.

@@ -61,8 +61,7 @@ func colonAfter(rest string) string {
 func (s *Server) offers(d *document, at spot) []offer {
 	keys, key := s.meaning(d.file, at)
 	if keys != nil {
-		r := s.recipeOf(d)
-		return offersOfKeys(keys, at.beside, keepingAt(r, at))
+		return offersOfKeys(keys, at.beside, keepingAt(readNow(d, at.line), at))
 	}
 	if key == nil {
 		return nil
@@ -168,9 +167,9 @@ func plainOffers(words ...string) []offer {
 // processes offers the tested processes, first those of the recipe's produce and
 // kind, then those of its produce, and then all others.
 func (s *Server) processes(d *document, at spot) []offer {
-	r := s.recipeOf(d)
+	r := s.recipeOf(d, at.line)
 	way := content.Way("")
-	if k := keepingAt(r, at); k != nil {
+	if k := keepingAt(readNow(d, at.line), at); k != nil {
 		way = k.Way.V
 	}
 	likely := make(map[*validate.Process]bool)
@@ -204,9 +203,8 @@ func (s *Server) processes(d *document, at spot) []offer {
 // jars offers the sizes that the cited process was tested with, or else all that
 // some process was.
 func (s *Server) jars(d *document, at spot) []offer {
-	r := s.recipeOf(d)
 	of := validate.Processes()
-	if p := processOf(keepingAt(r, at)); p != nil {
+	if p := processOf(keepingAt(readNow(d, at.line), at)); p != nil {
 		of = []*validate.Process{p}
 	}
 	var sizes []string

@@ -13,7 +13,7 @@ const longest = 4 << 20
 func (s *Server) didOpen(p documentParams) (any, error) {
 	d := p.TextDocument
 	if len(d.Text) > longest {
-		s.say(messageWarning, "Stillroom: %s is longer than %d MiB, and is not looked at.", d.URI, longest>>20)
+		s.leave(d.URI, &document{})
 		return nil, nil
 	}
 	s.open[d.URI] = &document{paper: newPaper([]byte(d.Text), s.wide), file: s.root.file(d.URI), version: d.Version}
@@ -31,6 +31,10 @@ func (s *Server) didChange(p changeParams) (any, error) {
 	if err != nil {
 		return nil, err
 	}
+	if len(changed.text) > longest {
+		s.leave(p.TextDocument.URI, d)
+		return nil, nil
+	}
 	d.paper, d.version = changed, p.TextDocument.Version
 	s.write(d)
 	s.judgeSoon()
@@ -45,12 +49,23 @@ func (s *Server) didClose(p documentParams) (any, error) {
 	if !ok {
 		return nil, notOpen(p.TextDocument.URI)
 	}
-	delete(s.open, p.TextDocument.URI)
+	s.drop(p.TextDocument.URI, d)
+	return nil, nil
+}
+
+// leave has no eye on a document that is too long.
+func (s *Server) leave(uri string, d *document) {
+	s.say(messageWarning, "Stillroom: %s is longer than %d MiB, and is not looked at.", uri, longest>>20)
+	s.drop(uri, d)
+}
+
+// drop goes back to the file of a document.
+func (s *Server) drop(uri string, d *document) {
+	delete(s.open, uri)
 	if s.site != nil && d.file != "" {
 		s.site.Drop(d.file)
 	}
 	s.judgeSoon()
-	return nil, nil
 }
 
 // didChangeWatchedFiles looks again at files that another program has changed.
@@ -73,7 +88,7 @@ func (s *Server) didChangeWatchedFiles(p watchedParams) (any, error) {
 
 // write puts a document into the site.
 func (s *Server) write(d *document) {
-	if s.site != nil && d.file != "" && len(d.text) <= longest {
+	if s.site != nil && d.file != "" {
 		s.site.Write(d.file, d.text)
 	}
 }

@@ -16,6 +16,7 @@ import (
 // judgeSoon has the site judged once whatever the text editor is saying has been
 // taken in.
 func (s *Server) judgeSoon() {
+	s.stale = true
 	select {
 	case s.judging <- struct{}{}:
 	default: // it is going to be, anyway
@@ -31,13 +32,19 @@ func (s *Server) judge(ctx context.Context) {
 		case <-s.judging:
 		}
 		s.mu.Lock()
-		if s.site != nil {
-			before := s.found
-			s.found = s.site.Judge()
-			s.publish(before)
-		}
+		s.judgeNow()
 		s.mu.Unlock()
 	}
+}
+
+// judgeNow judges the site, if anything was changed since.
+func (s *Server) judgeNow() {
+	if s.site == nil || !s.stale {
+		return
+	}
+	before := s.found
+	s.found, s.stale = s.site.Judge(), false
+	s.publish(before)
 }
 
 // publish shows the findings of each file of which there are others than before,

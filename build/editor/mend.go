@@ -19,11 +19,12 @@ func (s *Server) codeAction(p actionParams) (any, error) {
 	if d == nil || len(p.Context.Only) > 0 && !slices.Contains(p.Context.Only, quickFix) {
 		return actions, nil
 	}
+	s.judgeNow()
 	for _, diag := range p.Context.Diagnostics {
 		if meant := s.meant(d, diag); meant != "" {
 			actions = append(actions, codeAction{
 				Title: "Write " + meant, Kind: quickFix, Diagnostics: []diagnostic{diag}, IsPreferred: diag.Code == "unknown-key",
-				Edit: workspaceEdit{map[string][]textEdit{p.TextDocument.URI: {{diag.Range, meant}}}},
+				Edit: s.edit(p.TextDocument.URI, d, textEdit{diag.Range, meant}),
 			})
 		}
 	}
@@ -31,6 +32,15 @@ func (s *Server) codeAction(p actionParams) (any, error) {
 		actions = append(actions, a)
 	}
 	return actions, nil
+}
+
+// edit gives edits of a document as it is now: of this version alone, where the
+// text editor can tell.
+func (s *Server) edit(uri string, d *document, edits ...textEdit) workspaceEdit {
+	if s.versions {
+		return workspaceEdit{DocumentChanges: []documentEdit{{versioned{uri, d.version}, edits}}}
+	}
+	return workspaceEdit{Changes: map[string][]textEdit{uri: edits}}
 }
 
 // didYouMean is how a finding says what a misspelt word may stand for.
@@ -61,7 +71,7 @@ func (s *Server) fill(d *document, p actionParams) (a codeAction, ok bool) {
 		return codeAction{}, false
 	}
 	a = codeAction{Title: "Write in the tested values", Kind: quickFix}
-	a.Edit.Changes = map[string][]textEdit{p.TextDocument.URI: editsBetween(d.paper, newPaper(filled.Data, s.wide))}
+	a.Edit = s.edit(p.TextDocument.URI, d, editsBetween(d.paper, newPaper(filled.Data, s.wide))...)
 	for _, diag := range p.Context.Diagnostics {
 		left := slices.ContainsFunc(filled.Left, func(f validate.Finding) bool { return f.Rule == diag.Code })
 		if diag.Source == "stillroom" && diag.Range.Start.Line < last && !left && mendedBy[diag.Code] {

@@ -31,6 +31,9 @@ type initializeParams struct {
 			PositionEncodings []string `json:"positionEncodings"`
 		} `json:"general"`
 		Workspace struct {
+			WorkspaceEdit struct {
+				DocumentChanges bool `json:"documentChanges"`
+			} `json:"workspaceEdit"`
 			DidChangeWatchedFiles struct {
 				DynamicRegistration bool `json:"dynamicRegistration"`
 			} `json:"didChangeWatchedFiles"`
@@ -177,8 +180,21 @@ type codeAction struct {
 	Edit        workspaceEdit `json:"edit"`
 }
 
+// A workspaceEdit has one of the two: the second is for a version of the document
+// alone.
 type workspaceEdit struct {
-	Changes map[string][]textEdit `json:"changes"`
+	Changes         map[string][]textEdit `json:"changes,omitempty"`
+	DocumentChanges []documentEdit        `json:"documentChanges,omitempty"`
+}
+
+type documentEdit struct {
+	TextDocument versioned  `json:"textDocument"`
+	Edits        []textEdit `json:"edits"`
+}
+
+type versioned struct {
+	URI     string `json:"uri"`
+	Version int    `json:"version"`
 }
 
 type messageParams struct {

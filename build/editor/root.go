@@ -7,6 +7,8 @@ import (
 	"path/filepath"
 	"strings"
 
+	"github.com/sourcegraph/jsonrpc2"
+
 	"stillroom/build/preview"
 )
 
@@ -65,6 +67,9 @@ func pathOf(uri string) string {
 
 // initialize agrees on what both sides can do, and reads the site.
 func (s *Server) initialize(p initializeParams) (any, error) {
+	if s.root.dir != "" {
+		return nil, &jsonrpc2.Error{Code: jsonrpc2.CodeInvalidRequest, Message: "the server was initialized before"}
+	}
 	var err error
 	if s.root, err = newRoot(s.folder(p)); err != nil {
 		return nil, err
@@ -76,6 +81,7 @@ func (s *Server) initialize(p initializeParams) (any, error) {
 			s.wide, encoding = false, e
 		}
 	}
+	s.versions = p.Capabilities.Workspace.WorkspaceEdit.DocumentChanges
 	s.watches = p.Capabilities.Workspace.DidChangeWatchedFiles.DynamicRegistration
 	var r initializeResult
 	r.ServerInfo.Name = "stillroom"

@@ -30,18 +30,20 @@ type Server struct {
 	Day    func() content.Date             // as of which the site is judged
 	Schema func() content.Vocabulary       // the words that keys may have; asked once
 
-	mu      sync.Mutex
-	root    root
-	site    *preview.Manuscript // nil if there is none
-	open    map[string]*document
-	wide    bool
-	found   map[string][]validate.Finding
-	shown   map[string]string // what was last published, by URI
-	asked   bool              // to shut down
-	watches bool              // the text editor can be asked to tell of changed files
-	judging chan struct{}
-	conn    *jsonrpc2.Conn
-	ctx     context.Context // done when the text editor has gone
+	mu       sync.Mutex
+	root     root
+	site     *preview.Manuscript // nil if there is none
+	open     map[string]*document
+	wide     bool
+	found    map[string][]validate.Finding
+	shown    map[string]string // what was last published, by URI
+	asked    bool              // to shut down
+	stale    bool              // something was changed since the site was judged
+	versions bool              // edits may be of a version of a document
+	watches  bool              // the text editor can be asked to tell of changed files
+	judging  chan struct{}
+	conn     *jsonrpc2.Conn
+	ctx      context.Context // done when the text editor has gone
 }
 
 // A document is a text that the editor has open.

@@ -267,6 +267,69 @@ func TestAbout(t *testing.T) {
 	}
 }
 
+// The doses are those of crushed tomatoes, USDA Complete Guide to Home Canning,
+// Guide 3.
+func TestAcid(t *testing.T) {
+	for _, p := range validate.Processes() {
+		if p.ID == "tomatoes-crushed-hot" && !strings.Contains(aboutProcess(p), "2 tbsp bottled lemon juice per quart") {
+			t.Errorf("%s", aboutProcess(p))
+		}
+	}
+}
+
+// TestOtherTerms agrees with a text editor on bytes, and on edits of a version.
+func TestOtherTerms(t *testing.T) {
+	c := newClientIn(t, "/larder", larder())
+	if err := c.conn.Call(t.Context(), "initialize", map[string]any{}, nil); err == nil {
+		t.Error("initialized twice")
+	}
+	s := Server{Dir: "/larder"}
+	var p initializeParams
+	p.Capabilities.General.PositionEncodings = []string{"utf-16", "utf-8"}
+	p.Capabilities.Workspace.WorkspaceEdit.DocumentChanges = true
+	r, err := s.initialize(p)
+	if err != nil || r.(initializeResult).Capabilities.PositionEncoding != "utf-8" || s.wide {
+		t.Errorf("%+v, %v", r, err)
+	}
+	e := s.edit(jamURI, &document{version: 7}, textEdit{NewText: "a"})
+	if len(e.Changes) > 0 || len(e.DocumentChanges) != 1 || e.DocumentChanges[0].TextDocument != (versioned{jamURI, 7}) {
+		t.Errorf("%+v", e)
+	}
+}
+
+func TestTooLong(t *testing.T) {
+	c := newClient(t, larder())
+	c.open(jamURI, strings.Replace(jam, "15 min", "12 min", 1))
+	c.until(jamURI, "time-short", true)
+	change := changeParams{TextDocument: textDocument{URI: jamURI, Version: 2}}
+	change.ContentChanges = []contentChange{{Text: strings.Repeat("a", longest+1)}}
+	c.tell("textDocument/didChange", change)
+	if m := <-c.said; !strings.Contains(m.Message, "longer than 4 MiB") {
+		t.Errorf("%+v", m)
+	}
+	c.until(jamURI, "time-short", false) // what is on disk is shown again
+}
+
+// TestUnreadable asks for the values of the entry under the cursor while a line
+// above the last readable text was put in.
+func TestUnreadable(t *testing.T) {
+	c := newClient(t, larder())
+	two := strings.Replace(jam, "keeping:\n", "keeping:\n  - way: freezer\n    keeps: 1 year\n", 1)
+	text, at := place(jamURI, strings.Replace(two, "    headspace: 1/4 in", "    headspace: 1‸/4 in\n    sa", 1))
+	c.open(jamURI, text)
+	var h *hover
+	c.call("textDocument/hover", at, &h)
+	if h != nil && !strings.Contains(h.Contents.Value, "headspace") {
+		t.Errorf("%+v", h)
+	}
+	var items []completionItem
+	at.Position = position{at.Position.Line + 1, 6}
+	c.call("textDocument/completion", at, &items)
+	if slices.ContainsFunc(items, func(i completionItem) bool { return i.Label == "container" }) {
+		t.Error("a key of the freezer is offered for boiling water")
+	}
+}
+
 func TestLinks(t *testing.T) {
 	c := newClient(t, larder())
 	c.open(jamURI, jam)
