@@ -1,10 +1,16 @@
 package validate
 
 import (
+	"bytes"
 	"os"
 	"path/filepath"
 	"testing"
 	"time"
+
+	"github.com/yuin/goldmark"
+	"github.com/yuin/goldmark/extension"
+	"github.com/yuin/goldmark/text"
+	"go.yaml.in/yaml/v4"
 
 	"stillroom/content"
 )
@@ -29,23 +35,51 @@ func exampleRecipes(b *testing.B) (names []string, texts [][]byte) {
 
 // BenchmarkRecipe reads the example recipes and judges them, one a turn, side by
 // side. check/read is meant to be under 1: judging is to cost less than reading.
+// Beside them stands what the YAML and the Markdown library alone take.
 func BenchmarkRecipe(b *testing.B) {
 	names, texts := exampleRecipes(b)
 	checkRecipe(&content.Recipe{}, Rules) // the tables are read once
-	var read, check time.Duration
+	var read, check, matter, body time.Duration
 	i := 0
 	for b.Loop() {
+		recipe := texts[i%len(texts)]
 		begin := time.Now()
-		r, _ := content.ReadRecipe(names[i%len(names)], texts[i%len(texts)])
+		r, _ := content.ReadRecipe(names[i%len(names)], recipe)
 		between := time.Now()
 		checkRecipe(r, Rules)
 		read, check = read+between.Sub(begin), check+time.Since(between)
+		m, t := parseAlone(b, recipe)
+		matter, body = matter+m, body+t
 		i++
 	}
-	b.ReportMetric(float64(read.Microseconds())/float64(b.N), "µs-read/op")
-	b.ReportMetric(float64(check.Microseconds())/float64(b.N), "µs-check/op")
+	report := func(d time.Duration, unit string) { b.ReportMetric(float64(d.Microseconds())/float64(b.N), unit) }
+	report(read, "µs-read/op")
+	report(check, "µs-check/op")
+	report(matter, "µs-yaml/op")
+	report(body, "µs-markdown/op")
 	b.ReportMetric(float64(check)/float64(read), "check/read")
 }
+
+// parseAlone gives the time the YAML library takes for the front matter of a
+// recipe, and the Markdown library for what follows.
+func parseAlone(b *testing.B, recipe []byte) (matter, body time.Duration) {
+	front, rest, ok := bytes.Cut(bytes.TrimPrefix(recipe, []byte("---\n")), []byte("\n---\n"))
+	if !ok {
+		b.Fatal("a recipe without front matter")
+	}
+	begin := time.Now()
+	var doc yaml.Node
+	if err := yaml.Load(front, &doc); err != nil {
+		b.Fatal(err)
+	}
+	between := time.Now()
+	benchMarkdown.Parser().Parse(text.NewReader(rest))
+	return between.Sub(begin), time.Since(between)
+}
+
+// benchMarkdown understands the extensions that a recipe may use.
+var benchMarkdown = goldmark.New(goldmark.WithExtensions(
+	extension.Table, extension.Strikethrough, extension.TaskList, extension.Footnote, extension.Typographer))
 
 // BenchmarkCheck judges the example recipes, one a turn.
 func BenchmarkCheck(b *testing.B) {
