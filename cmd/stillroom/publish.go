@@ -29,7 +29,7 @@ was published stays as it was.
                   content/site.yaml says otherwise
     --day DATE    publish as of that day and not of today: 2026-07-31
     --dry-run     list what would be sent and removed, and change nothing
-    --precompress put a .gz and a .br copy beside each text, for servers that
+    --precompress  put a .gz and a .br copy beside each text, for servers that
                   hand out such copies
     --take-over   replace files that are in the way on a server or in a store,
                   though no list of Stillroom's names them

@@ -74,7 +74,10 @@ export class Tag {
   }
 
   async fill() {
-    const { files, troubles, left } = await (await fetch(this.own + "findings")).json();
+    const text = await (await fetch(this.own + "findings")).text();
+    if (text === this.filled) return; // what the reader is about to click on stays
+    this.filled = text;
+    const { files, troubles, left } = JSON.parse(text);
     const scroll = this.list.scrollTop, open = this.all("details[open]"), here = this.all("summary:focus");
     this.list.replaceChildren(
       ...(troubles ?? []).map((t) => make("p", { class: "slip notice" }, t.file && make("span", { class: "place" }, t.file), " ", t.text)),
