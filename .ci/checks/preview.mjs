@@ -41,6 +41,15 @@ const edited = (old, by) => {
   return asWritten.replace(old, by);
 };
 
+// settled waits until a page has its pictures: it may be loaded anew when they are printed.
+async function settled() {
+  let last = Date.now();
+  const loaded = () => { last = Date.now(); };
+  tab.on('load', loaded);
+  while (Date.now() - last < 3000) await new Promise(next => setTimeout(next, 200));
+  tab.off('load', loaded);
+}
+
 const browser = await chromium.launch({ executablePath: program, args: flags });
 const tab = await browser.newPage({ viewport: { width: 1280, height: 900 } });
 tab.setDefaultTimeout(60_000);
@@ -97,6 +106,7 @@ const checks = {
     save(edited('headspace: 1/4 in', 'headspace: 1/2 in'));
     await shown('the finding', () => document.querySelector('[data-preview-mark="error"]'));
     await tab.goto(url + 'about/', { waitUntil: 'load' });
+    await settled();
     await tab.getByRole('button', { name: /^Preview/ }).click();
     const panel = tab.getByRole('dialog', { name: 'What was found' });
     const entry = panel.getByText('1/2 in of headspace where the tested process leaves 1/4 in');
