@@ -27,14 +27,10 @@ pepper as well, and anything at all may be stirred in when the jar is opened.`,
 	},
 }
 
-// addedForJars leaves out what goes in when a jar is opened, what stays cold,
-// and recipes whose process was tested with such an addition.
+// addedForJars leaves out what goes in when a jar is opened, and what stays cold.
 func addedForJars(t *Text, s *sentence, h hit) bool {
 	if t.Recipe == nil || !inCanned(t, s, h) || s.has(famOpened) || s.has(famEat) && !s.isAny(h.from, "use") {
 		return false
 	}
-	if s.anyOf("fewer less dried powder powdered flakes serve supper dinner soup stew plate pot skillet pan toast bread water salt") {
-		return false
-	}
-	return !t.hasWay("pressure-canner") || !s.is(h.to-1, famVegetable) // there more of the tested vegetable is more jars
+	return !s.anyOf("fewer less dried powder powdered flakes serve supper dinner soup stew plate pot skillet pan toast bread water salt")
 }

@@ -202,11 +202,8 @@ type messageParams struct {
 	Message string `json:"message"`
 }
 
-// The types of messages that are shown.
-const (
-	messageError   = 1
-	messageWarning = 2
-)
+// messageWarning is the type of the messages that are shown.
+const messageWarning = 2
 
 type registrationParams struct {
 	Registrations []registration `json:"registrations"`
