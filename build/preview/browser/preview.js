@@ -1,6 +1,6 @@
 // The preview's own part of a page: it shows what was found at the parts that
 // are meant, and the page anew whenever it becomes another one.
-import { bare, swap } from "./swap.js";
+import { bare, sameWords, swap } from "./swap.js";
 import { keep, restore } from "./state.js";
 import { clearSlips, showSlips } from "./slips.js";
 import { goTo, Tag } from "./tag.js";
@@ -48,12 +48,13 @@ async function take() {
   const said = after.getElementById("stillroom-notes");
   clearSlips();
   if (!said || !swap(document, before, bare(after))) return reload();
+  const isRead = hasScripts() && !sameWords(before, after);
   before = after;
   page = said.dataset.version;
   notes = said.dataset.notes;
   note(said.textContent);
   document.dispatchEvent(new Event("stillroom-swapped"));
-  if (hasScripts()) settle();
+  if (isRead) settle();
 }
 
 // One change after the other: the next is looked at when the last is shown.

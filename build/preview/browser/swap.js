@@ -19,6 +19,20 @@ export function bare(source) {
   return source;
 }
 
+// sameWords reports whether two sources differ in nothing but their pictures,
+// which no script of the page reads.
+export function sameWords(before, after) {
+  return wordsOf(before) === wordsOf(after);
+}
+
+const pictures = "picture, img, link[as=image], meta[property^='og:image'], script[type='application/ld+json']";
+
+function wordsOf(source) {
+  const copy = source.documentElement.cloneNode(true);
+  for (const picture of copy.querySelectorAll(pictures)) picture.remove();
+  return copy.outerHTML.replace(/\s+/g, " "); // there may be a line less
+}
+
 // plan notes what there is to do.
 function plan(live, before, after, acts) {
   if (before.isEqualNode(after) || before.nodeName === "NOSCRIPT") return true;
@@ -49,26 +63,58 @@ function planAttributes(live, before, after, acts) {
   return true;
 }
 
-// planChildren leaves those alone with which the children begin and end alike,
-// and pairs the others as they come.
+// planChildren leaves those alone that both have, and pairs those between them
+// as they come.
 function planChildren(live, before, after, acts) {
   const was = [...before.childNodes], becomes = [...after.childNodes], shown = childrenOf(live, was);
   if (!shown) return false;
-  const most = Math.min(was.length, becomes.length);
-  let first = 0, last = 0;
-  while (first < most && was[first].isEqualNode(becomes[first])) first++;
-  while (last < most - first && was.at(-1 - last).isEqualNode(becomes.at(-1 - last))) last++;
-  const gone = was.length - last, there = becomes.length - last;
-  const next = shown[gone] ?? shown.at(-1)?.nextSibling ?? null;
-  for (let i = first; i < Math.max(gone, there); i++) {
-    const paired = i < gone && i < there && alike(was[i], becomes[i]);
-    if (paired && !plan(shown[i], was[i], becomes[i], acts)) return false;
-    if (paired) continue;
-    if (runs(was[i] ?? live) || runs(becomes[i] ?? live)) return false;
-    if (i < there) acts.push(() => live.insertBefore(document.importNode(becomes[i], true), i < gone ? shown[i] : next));
-    if (i < gone) acts.push(() => shown[i].remove());
+  let i = 0, j = 0;
+  for (const [gone, there] of [...common(was, becomes), [was.length, becomes.length]]) {
+    const next = shown[gone] ?? shown.at(-1)?.nextSibling ?? null;
+    for (; i < gone || j < there; i++, j++) {
+      const old = i < gone ? was[i] : null, now = j < there ? becomes[j] : null, place = shown[i];
+      if (old && now && alike(old, now)) {
+        if (!plan(place, old, now, acts)) return false;
+        continue;
+      }
+      if (runs(old ?? live) || runs(now ?? live)) return false;
+      if (now) acts.push(() => live.insertBefore(document.importNode(now, true), old ? place : next));
+      if (old) acts.push(() => place.remove());
+    }
+    i = gone + 1;
+    j = there + 1;
   }
   return true;
+}
+
+// common pairs the children that both have, each by its number: those at the
+// beginning and at the end, and as many as can be of what is between.
+function common(was, becomes) {
+  const most = Math.min(was.length, becomes.length), pairs = [];
+  let first = 0, last = 0;
+  while (first < most && was[first].isEqualNode(becomes[first])) pairs.push([first, first++]);
+  while (last < most - first && was.at(-1 - last).isEqualNode(becomes.at(-1 - last))) last++;
+  for (const [i, j] of longest(was.slice(first, was.length - last), becomes.slice(first, becomes.length - last))) pairs.push([first + i, first + j]);
+  for (; last > 0; last--) pairs.push([was.length - last, becomes.length - last]);
+  return pairs;
+}
+
+// longest gives the longest common subsequence of two lists, by numbers; none if
+// that would take too long.
+function longest(a, b) {
+  if (a.length * b.length > 10_000) return [];
+  const isSame = a.map((x) => b.map((y) => x.isEqualNode(y)));
+  const left = Array.from({ length: a.length + 1 }, () => new Array(b.length + 1).fill(0)); // of what follows
+  for (let i = a.length - 1; i >= 0; i--) {
+    for (let j = b.length - 1; j >= 0; j--) left[i][j] = isSame[i][j] ? left[i + 1][j + 1] + 1 : Math.max(left[i + 1][j], left[i][j + 1]);
+  }
+  const pairs = [];
+  for (let i = 0, j = 0; i < a.length && j < b.length;) {
+    if (isSame[i][j]) pairs.push([i++, j++]);
+    else if (left[i + 1][j] >= left[i][j + 1]) i++;
+    else j++;
+  }
+  return pairs;
 }
 
 // childrenOf finds the children that were in the source among those that there
