@@ -31,7 +31,17 @@ export const idOf = (mark) => "finding-" + mark.rule + mark.place.replace(/^.*?(
 
 // Whether the author has opened or closed a slip. An error is open at first.
 const toggled = new Map(Object.entries(JSON.parse(sessionStorage.getItem("stillroom-slips") ?? "{}")));
-const keyOf = (mark) => `${mark.rule} ${mark.place}`;
+
+// names gives each finding a name that it keeps while lines above it come and
+// go: its rule, its file, and which of those it is.
+export function names(marks) {
+  const seen = {};
+  return marks.map(({ rule, place }) => {
+    const kind = `${rule} ${place.replace(/:.*/, "")}`;
+    seen[kind] = (seen[kind] ?? 0) + 1;
+    return `${kind} ${seen[kind]}`;
+  });
+}
 
 // said is what a finding says: the message, what to do, the line, who says so.
 export function said(mark) {
@@ -50,11 +60,11 @@ export function said(mark) {
 
 export const heading = (mark) => [make("b", { class: "word" }, words[mark.severity]), " ", make("span", { class: "message" }, capital(mark.message))];
 
-function slip(mark) {
+function slip(mark, name) {
   const details = make("details", { class: "slip " + mark.severity }, make("summary", {}, ...heading(mark)), ...said(mark));
-  details.open = toggled.get(keyOf(mark)) ?? mark.severity === "error";
+  details.open = toggled.get(name) ?? mark.severity === "error";
   details.addEventListener("toggle", () => {
-    toggled.set(keyOf(mark), details.open);
+    toggled.set(name, details.open);
     sessionStorage.setItem("stillroom-slips", JSON.stringify(Object.fromEntries(toggled)));
   });
   const host = apart("stillroom-slip", details);
@@ -100,9 +110,10 @@ export function showSlips(notes) {
   const tops = document.createDocumentFragment();
   if (notes.held) tops.append(notice(notes.held === "draft" ? "A draft: readers do not see this page." : `Scheduled: readers see this page ${notes.held}.`));
   if (notes.old) tops.append(notice("This is the page as it was. The file cannot be read now."));
-  for (const mark of notes.marks) {
+  const called = names(notes.marks);
+  for (const [i, mark] of notes.marks.entries()) {
     const target = part(mark.spot);
-    put(slip(mark), target, tops);
+    put(slip(mark, called[i]), target, tops);
     if (target && !target.hasAttribute("data-preview-mark")) {
       target.setAttribute("data-preview-mark", mark.severity);
       marked.push(target);

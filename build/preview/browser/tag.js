@@ -1,7 +1,8 @@
 // The tag at the corner of every page, and the panel that it opens: all that
 // was found in the site.
-import { apart, heading, idOf, make, said } from "./slips.js";
+import { apart, heading, idOf, make, names, said } from "./slips.js";
 
+const key = "stillroom-found";
 const count = (n, word) => `${n} ${word}${n === 1 ? "" : "s"}`;
 
 export class Tag {
@@ -20,7 +21,9 @@ export class Tag {
     this.panel.addEventListener("keydown", (event) => event.key === "Escape" && this.shut());
     this.host = apart("stillroom-tag", make("aside", { "aria-label": "Preview" }, this.button, this.status, this.panel));
     document.body.append(this.host);
-    if (sessionStorage.getItem("stillroom-panel")) this.open(false);
+    this.kept = JSON.parse(sessionStorage.getItem(key));
+    if (this.kept) this.open(false);
+    addEventListener("pagehide", () => this.keep());
   }
 
   // show shows the figures of the site, and the panel anew if it is open.
@@ -60,7 +63,6 @@ export class Tag {
 
   async open(focus = true) {
     this.button.setAttribute("aria-expanded", "true");
-    sessionStorage.setItem("stillroom-panel", "open");
     if (focus) this.panel.show();
     else this.panel.open = true;
     await this.fill();
@@ -69,7 +71,7 @@ export class Tag {
   shut() {
     this.panel.close();
     this.button.setAttribute("aria-expanded", "false");
-    sessionStorage.removeItem("stillroom-panel");
+    this.keep();
     this.button.focus();
   }
 
@@ -78,34 +80,49 @@ export class Tag {
     if (text === this.filled) return; // what the reader is about to click on stays
     this.filled = text;
     const { files, troubles, left } = JSON.parse(text);
-    const scroll = this.list.scrollTop, open = this.all("details[open]"), here = this.all("summary:focus");
+    const { scroll, open, focus } = this.kept ?? this.reading();
+    this.kept = null;
     this.list.replaceChildren(
       ...(troubles ?? []).map((t) => make("p", { class: "slip notice" }, t.file && make("span", { class: "place" }, t.file), " ", t.text)),
       ...files.map((f) => this.file(f)));
     if (left > 0) this.list.append(make("p", {}, `${left} more are not listed. Begin with these.`));
     if (files.length === 0) this.list.append(make("p", {}, "Nothing was found. That says that the site agrees with the processes that it cites, and no more."));
+    const isFree = [document.body, this.host].includes(document.activeElement);
     for (const d of this.list.querySelectorAll("details")) {
       if (open.includes(d.dataset.of)) d.open = true;
-      if (here.includes(d.dataset.of)) d.firstChild.focus({ preventScroll: true });
+      if (focus === d.dataset.of && isFree) d.firstChild.focus({ preventScroll: true });
     }
     this.list.scrollTop = scroll;
   }
 
-  // all tells which entries have a part that a selector finds.
-  all(selector) {
-    return [...this.list.querySelectorAll(selector)].map((e) => e.closest("details").dataset.of);
+  // reading tells where the author is in the panel: the entries are named.
+  reading() {
+    const nameOf = (e) => e?.closest("details")?.dataset.of;
+    return {
+      scroll: this.list.scrollTop,
+      open: [...this.list.querySelectorAll("details[open]")].map(nameOf),
+      focus: nameOf(this.list.querySelector(":focus")),
+    };
+  }
+
+  // keep has the page that is loaded next, this one or another, show the panel
+  // as it is.
+  keep() {
+    if (!this.panel.open) return sessionStorage.removeItem(key);
+    sessionStorage.setItem(key, JSON.stringify(this.kept ?? this.reading()));
   }
 
   file({ file, name, address, marks }) {
     const here = address && address === location.pathname;
+    const called = names(marks);
     const title = address ? make("a", { href: address, ...(here ? { "aria-current": "page" } : {}) }, name) : name;
     return make("section", { class: "file" + (here ? " here" : "") }, make("h3", {}, title), make("p", { class: "place" }, file),
-      make("ul", {}, ...marks.map((m) => this.entry(m, address))));
+      make("ul", {}, ...marks.map((m, i) => this.entry(m, address, called[i]))));
   }
 
   // entry leads to the slip on the page. What its author has accepted has none.
-  entry(mark, address) {
-    const details = make("details", { class: "entry " + (mark.accepted ? "accepted" : mark.severity), "data-of": `${mark.rule} ${mark.place}` }, make("summary", {}, ...heading(mark)));
+  entry(mark, address, name) {
+    const details = make("details", { class: "entry " + (mark.accepted ? "accepted" : mark.severity), "data-of": name }, make("summary", {}, ...heading(mark)));
     if (mark.accepted) details.append(make("p", {}, "Accepted: " + mark.accepted));
     details.append(...said(mark));
     if (address && !mark.accepted) {
