@@ -94,7 +94,7 @@ func (j Print) lacking() error {
 	}
 	if len(missing) > 0 {
 		slices.Sort(missing)
-		return fmt.Errorf("the typefaces of labels have no %s", strings.Join(slices.Compact(missing), " "))
+		return fmt.Errorf("the typefaces of labels have no %s; write what it means in Latin letters", strings.Join(slices.Compact(missing), " "))
 	}
 	return nil
 }

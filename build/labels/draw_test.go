@@ -169,7 +169,7 @@ func TestRefusals(t *testing.T) {
 		{aPrint(1, 22), "has no label 22 to start at"},
 		{long, "there is no room for “preserves"},
 		{word, "there is no room for “ppp"},
-		{letters, "the typefaces of labels have no 杏 🍑"},
+		{letters, "the typefaces of labels have no 杏 🍑; write what it means in Latin letters"},
 	} {
 		if _, err := test.j.PDF(); err == nil || !strings.Contains(err.Error(), test.want) {
 			t.Errorf("error %v, want %q", err, test.want)
