@@ -2,6 +2,7 @@ package build
 
 import (
 	"fmt"
+	"math/big"
 	"strings"
 
 	"stillroom/build/amount"
@@ -81,14 +82,41 @@ func (w scaledWriter) line(i content.Ingredient) ScaledLine {
 		}
 		return l
 	}
-	l.Total = strings.TrimSpace(i.Manner + " " + a.In(w.plan.Total(), w.system))
+	before, behind := manner(i)
+	l.Total = strings.TrimSpace(before + " " + w.in(a, w.plan.Total()))
+	if behind != "" {
+		l.Item += ", " + behind
+	}
 	if w.plan.Full > 0 {
-		l.Pots = append(l.Pots, a.In(w.plan.Pot(), w.system))
+		l.Pots = append(l.Pots, w.in(a, w.plan.Pot()))
 		if w.plan.Rest.Sign() > 0 {
-			l.Pots = append(l.Pots, a.In(w.plan.Last(), w.system))
+			l.Pots = append(l.Pots, w.in(a, w.plan.Last()))
 		}
 	}
 	return l
+}
+
+// in writes an amount of so many batches in plain letters: as ½ it would stand
+// beside 1 1/8, for which there is no sign.
+func (w scaledWriter) in(a amount.Amount, batches *big.Rat) string {
+	return strings.TrimSpace(inLetters.Replace(a.In(batches, w.system)))
+}
+
+var inLetters = strings.NewReplacer(
+	"-½", "-1/2", "-¼", "-1/4", "-¾", "-3/4", "-⅓", "-1/3", "-⅔", "-2/3", "-⅛", "-1/8", "-⅜", "-3/8", "-⅝", "-5/8", "-⅞", "-7/8",
+	"½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅓", " 1/3", "⅔", " 2/3", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8",
+)
+
+// manner parts how an amount is meant into the words that stand before it, as
+// in about 5 lb, and those that stand between number and unit or behind both, as
+// in 12 whole cloves: 24 cloves, whole.
+func manner(i content.Ingredient) (before, behind string) {
+	words := strings.Fields(i.Manner)
+	n := 0
+	for n < len(words) && strings.HasPrefix(i.Text, strings.Join(words[:n+1], " ")+" ") {
+		n++
+	}
+	return strings.Join(words[:n], " "), strings.Join(words[n:], " ")
 }
 
 // item is what stands behind the amount: tins of tomatoes, 400 g each, drained.
@@ -98,7 +126,7 @@ func (w scaledWriter) item(i content.Ingredient) string {
 		s += ", " + i.Each.Text + " each"
 	}
 	if i.Note != "" {
-		s += ", " + w.replaced(i.Note, amount.InNote(i), func(a amount.Amount) string { return a.In(w.plan.Total(), w.system) })
+		s += ", " + w.replaced(i.Note, amount.InNote(i), func(a amount.Amount) string { return w.in(a, w.plan.Total()) })
 	}
 	if i.Optional {
 		s += " (optional)"
@@ -140,9 +168,9 @@ func (w scaledWriter) parts() []ScaledPart {
 
 // inPot writes what goes into a pot at one time.
 func (w scaledWriter) inPot(a amount.Amount) string {
-	s := a.In(w.plan.Pot(), w.system)
+	s := w.in(a, w.plan.Pot())
 	if w.plan.Rest.Sign() > 0 {
-		s += " (" + a.In(w.plan.Last(), w.system) + " for the last batch)"
+		s += " (" + w.in(a, w.plan.Last()) + " for the last batch)"
 	}
 	return s
 }
