@@ -45,21 +45,40 @@ func parse(args []string) (command, error) {
 	}
 	ctx, err := parser.Parse(spread(args))
 	if err != nil {
-		return nil, errors.New(noValue.ReplaceAllString(err.Error(), "$1 needs a value"))
+		return nil, errors.New(inPlainWords(err.Error()))
 	}
 	return ctx.Selected().Target.Addr().Interface().(command), nil
 }
 
-// noValue is what kong says of a flag that ends the line.
-var noValue = regexp.MustCompile(`^(--\S+): expected .* but got "EOL".*$`)
+// inPlainWords says what kong says for whoever typed the arguments.
+func inPlainWords(s string) string {
+	for _, k := range kongSays {
+		s = k.says.ReplaceAllString(s, k.plain)
+	}
+	return s
+}
+
+var kongSays = []struct {
+	says  *regexp.Regexp
+	plain string
+}{
+	{regexp.MustCompile(`^(--\S+): expected .* but got "EOL".*$`), "$1 needs a value"},
+	{regexp.MustCompile(`^(--\S+): expected a valid 64 bit int but got (".*")$`), "$1: $2 is no whole number"},
+	{regexp.MustCompile(`^expected "<(\w+)>.*$`), "$1 is needed"},
+	{regexp.MustCompile(`^missing flags: (.*)$`), "$1 is needed"},
+	{regexp.MustCompile(`(--\w+)=([A-Z]+\b)`), "$1 $2"},
+}
 
 // spread lets a flag be followed by several paths: --only A B is read as
-// --only=A --only=B.
+// --only=A --only=B. A number below zero is the value of the flag before it, and
+// no flag of its own.
 func spread(args []string) []string {
 	var all []string
 	only := false
 	for _, a := range args {
 		switch {
+		case len(all) > 0 && below0.MatchString(a) && valueless.MatchString(all[len(all)-1]):
+			all[len(all)-1] += "=" + a
 		case strings.HasPrefix(a, "-"):
 			only = a == "--only"
 			all = append(all, a)
@@ -73,6 +92,11 @@ func spread(args []string) []string {
 	}
 	return all
 }
+
+var (
+	below0    = regexp.MustCompile(`^-[0-9.¼½¾]`)
+	valueless = regexp.MustCompile(`^--[^=]+$`)
+)
 
 // A day is a flag's YYYY-MM-DD.
 type day struct{ content.Date }

@@ -19,6 +19,8 @@ func TestSpread(t *testing.T) {
 		{"check --strict larder", "check --strict larder"},
 		{"check --only", "check --only"},
 		{"check --only --strict", "check --only --strict"},
+		{"scale jam.md --by -1", "scale jam.md --by=-1"},
+		{"scale jam.md --measures=us -1", "scale jam.md --measures=us -1"},
 	}
 	for _, test := range tests {
 		if got := spread(strings.Fields(test.in)); !slices.Equal(got, strings.Fields(test.want)) {

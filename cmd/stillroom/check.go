@@ -28,7 +28,7 @@ const checkHelp = `Judge the recipes, episodes and pages of a site, and write no
 
 For example, before putting one recipe out:
 
-    stillroom check --only content/recipes/damson-jam.md
+    stillroom check --only content/recipes/damson-preserves.md
 
 It ends with 0 if there is no error, 1 if there are errors, 2 if it could not
 run. It does not say that a recipe is safe: it says whether the recipe agrees

@@ -25,7 +25,7 @@ only: jars_sterilised is yours to set.
 
 For example, when a recipe says no more than its process:
 
-    stillroom fill content/recipes/damson-jam.md
+    stillroom fill content/recipes/damson-preserves.md
 
 It ends with 0 if the recipe agrees with its process now, 1 if it does not or
 it is not plain what to write, and then nothing is written, 2 if it could not
@@ -38,6 +38,9 @@ type fillCommand struct {
 }
 
 func (c *fillCommand) run(p *program) int {
+	if err := isFile(c.File); err != nil {
+		return p.fail(err)
+	}
 	before, err := os.ReadFile(c.File)
 	if err != nil {
 		return p.fail(err)

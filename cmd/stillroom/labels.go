@@ -7,7 +7,6 @@ import (
 	"math/big"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 
 	"stillroom/build/labels"
@@ -36,7 +35,7 @@ const labelsHelp = `Draw a sheet of jar labels for one batch of a recipe, as a P
 
 For example, nine labels that begin in the third row of a used sheet:
 
-    stillroom labels content/recipes/damson-jam.md --made 2026-09-12 \
+    stillroom labels content/recipes/damson-preserves.md --made 2026-09-12 \
         --jars 9 --sheet letter-3x10 --start 7
 
 Print them at their own size, without fitting to the page. The presets are plain
@@ -53,7 +52,7 @@ made and the time that the recipe keeps. A recipe with errors gets no labels.
 
 type labelsCommand struct {
 	File        string `arg:"" name:"FILE"`
-	Made        day    `required:""`
+	Made        day    `required:"" placeholder:"DATE"`
 	Jars        *int
 	Sheet       string
 	Way         string
@@ -66,31 +65,18 @@ type labelsCommand struct {
 }
 
 func (c *labelsCommand) run(p *program) int {
-	site, err := siteOf(c.File)
-	if err != nil {
-		return p.fail(err)
-	}
-	progress := p.startProgress()
-	j, err := p.judge(site, day{}, progress)
-	progress.end()
-	if err != nil {
-		return p.fail(err)
-	}
-	file, _ := relativeTo(site, c.File)
-	j.narrow([]string{file})
-	if j.report.Counts.Errors > 0 {
-		writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
+	j, file, status := p.judgeFile(c.File)
+	if status == refused {
 		p.say("No labels were drawn.")
-		return refused
 	}
-	at := slices.IndexFunc(j.site.Recipes, func(r *content.Recipe) bool { return r.File == file })
-	if at < 0 {
-		return p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes", c.File))
+	if status != succeeded {
+		return status
 	}
-	if r := j.site.Recipes[at]; r.Withdrawn != nil {
-		return p.refuseWithdrawn(r)
+	r, status := p.recipeOf(j.site, file)
+	if r == nil {
+		return status
 	}
-	order, err := c.order(j.site.Recipes[at], &j.site.Settings)
+	order, err := c.order(r, &j.site.Settings)
 	if err != nil {
 		return p.fail(err)
 	}
@@ -98,26 +84,7 @@ func (c *labelsCommand) run(p *program) int {
 	if err != nil {
 		return p.fail(err)
 	}
-	return p.deliver(c.out(j.site.Recipes[at]), order, printed)
-}
-
-// siteOf finds the site that a file lies in: the folder that holds content/.
-func siteOf(file string) (string, error) {
-	if _, err := os.Stat(file); err != nil {
-		return "", err
-	}
-	full, err := filepath.Abs(file)
-	if err != nil {
-		return "", err
-	}
-	for dir := filepath.Dir(full); ; dir = filepath.Dir(dir) {
-		if filepath.Base(dir) == "content" {
-			return filepath.Dir(dir), nil
-		}
-		if dir == filepath.Dir(dir) {
-			return "", fmt.Errorf("%s lies in no site: labels need the recipe where it is published from, in content/recipes", file)
-		}
-	}
+	return p.deliver(c.out(r), order, printed)
 }
 
 // order gathers what is to be printed.
@@ -272,6 +239,9 @@ func (p *program) deliver(out string, order labels.Print, printed labels.Printed
 func replaceFile(name string, data []byte) error {
 	if info, err := os.Stat(name); err == nil && !info.Mode().IsRegular() {
 		return fmt.Errorf("%s is no file that can be replaced", name)
+	}
+	if dir := filepath.Dir(name); !isFolder(dir) {
+		return fmt.Errorf("%s cannot be written, since there is no folder %s", name, dir)
 	}
 	f, err := os.Create(name + ".part")
 	if err != nil {

@@ -14,14 +14,20 @@ func (p *program) recipe(name string) (r *content.Recipe, status int) {
 	if status != succeeded {
 		return nil, status
 	}
-	at := slices.IndexFunc(j.site.Recipes, func(r *content.Recipe) bool { return r.File == file })
+	return p.recipeOf(j.site, file)
+}
+
+// recipeOf finds the recipe of a file among those of its site. It is nil if
+// there is none, or if it was withdrawn, as recipe says.
+func (p *program) recipeOf(s *content.Site, file string) (r *content.Recipe, status int) {
+	at := slices.IndexFunc(s.Recipes, func(r *content.Recipe) bool { return r.File == file })
 	if at < 0 {
-		return nil, p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes", name))
+		return nil, p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes, and end in .md", file))
 	}
-	if r := j.site.Recipes[at]; r.Withdrawn != nil {
+	if r := s.Recipes[at]; r.Withdrawn != nil {
 		return nil, p.refuseWithdrawn(r)
 	}
-	return j.site.Recipes[at], succeeded
+	return s.Recipes[at], succeeded
 }
 
 // judgeFile judges the site in which a file lies, and gives the file's path

@@ -1,8 +1,6 @@
 package main
 
 import (
-	"cmp"
-	"errors"
 	"fmt"
 	"math/big"
 	"strings"
@@ -27,7 +25,7 @@ const scaleHelp = `Work a recipe out for other than one batch, and write nothing
 
 For example, for a dozen jars:
 
-    stillroom scale content/recipes/damson-jam.md --jars 12
+    stillroom scale content/recipes/damson-preserves.md --jars 12
 
 What is canned, and jam that has to set, is never made in a larger pot: more than
 one batch is that many batches, each cooked and canned on its own. Minutes,
@@ -39,8 +37,8 @@ It ends with 0, with 1 if the recipe has errors, and with 2 if it could not run.
 
 type scaleCommand struct {
 	File     string  `arg:"" name:"FILE"`
-	By       *number `xor:"much" required:""`
-	Jars     *number `xor:"much" required:""`
+	By       *number `xor:"much" required:"" placeholder:"BATCHES"`
+	Jars     *number `xor:"much" required:"" placeholder:"N"`
 	Jar      string
 	Way      string
 	Measures string `enum:"written,us,metric,weight" default:"written"`
@@ -52,12 +50,12 @@ type number struct{ *big.Rat }
 
 // UnmarshalText reads a number above zero.
 func (n *number) UnmarshalText(text []byte) error {
-	q, err := content.ParseQuantity(string(text))
+	q, err := content.ParseQuantity(strings.TrimPrefix(string(text), "-"))
 	if err != nil {
 		return err
 	}
-	if q.Unit != "" || q.IsRange() || q.Low.Sign() == 0 {
-		return errors.New("write one number, as in 2 or 1 1/2")
+	if q.Unit != "" || q.IsRange() || q.Low.Sign() == 0 || text[0] == '-' {
+		return fmt.Errorf("%q is not one number above zero; write it as 2 or 1 1/2", text)
 	}
 	n.Rat = q.Low
 	return nil
@@ -132,5 +130,8 @@ func (c *scaleCommand) jar(m amount.Making) (int, error) {
 	if c.Jar == "" {
 		return 0, nil
 	}
-	return 0, fmt.Errorf("there is no jar %s here; there are %s", c.Jar, cmp.Or(strings.Join(known, ", "), "none"))
+	if known == nil {
+		return 0, fmt.Errorf("what the recipe makes is not counted in jars, so that --jar %s says nothing; leave it out", c.Jar)
+	}
+	return 0, fmt.Errorf("the recipe has no jar %s; its sizes are %s", c.Jar, strings.Join(known, ", "))
 }
