@@ -119,6 +119,7 @@ func (j Print) empty() *fpdf.Fpdf {
 func (p pen) lines(lines []line, box place) {
 	y := box.y + (box.h-heightOf(lines))/2
 	for _, l := range lines {
+		y += l.before
 		if l.rule {
 			double(p.f, box, y+l.height/2)
 		} else {

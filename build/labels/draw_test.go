@@ -98,6 +98,33 @@ func TestFitShrinksBeforeItBreaks(t *testing.T) {
 	}
 }
 
+// A long name is broken so that it stays large, and does not make the text below
+// it small. No word is left alone, and what is left of the height parts the lines.
+func TestFitLongName(t *testing.T) {
+	p := newPen(aPrint(1, 1).empty())
+	l := samples[1]
+	l.Name = "Slow-cooked preserves of damsons, crab apples and quinces, with a little cassis"
+	fit, err := p.fit(l, 90, 60)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var name []string
+	for _, line := range fit.lines {
+		if line.rule {
+			break
+		}
+		name = append(name, line.text)
+	}
+	text := fit.lines[len(name)+1]
+	if len(name) < 2 || fit.lines[0].size < 12 || text.size < 9 || text.before == 0 || heightOf(fit.lines) > 60 {
+		t.Errorf("the name is %q in %g points, above text in %g points, %g mm apart", name, fit.lines[0].size, text.size, text.before)
+	}
+	last, first := p.width(display, 20, name[len(name)-1]), p.width(display, 20, name[0])
+	if last < first*0.6 {
+		t.Errorf("the name is %q", name)
+	}
+}
+
 func aPrint(count, start int) Print {
 	s, _ := Find("a4-3x7")
 	return Print{Sheet: s, Label: samples[1], Count: count, Start: start}

@@ -100,6 +100,21 @@ func (p pen) wrap(f *face, size float64, text string, width float64) (lines []st
 	return append(lines, strings.TrimRight(line, " ")), true
 }
 
+// evenly wraps a text in as few lines as the width asks for, and makes those as
+// alike as may be, so that no word is left alone in the last.
+func (p pen) evenly(f *face, size float64, text string, width float64) (lines []string, ok bool) {
+	lines, ok = p.wrap(f, size, text, width)
+	for narrow := width; ok && len(lines) > 1; {
+		narrow -= width / 40
+		more, fits := p.wrap(f, size, text, narrow)
+		if !fits || len(more) > len(lines) {
+			break
+		}
+		lines = more
+	}
+	return lines, ok
+}
+
 // breaks parts a text where a line may end: after a space, a hyphen, a stroke.
 func breaks(text string) []string {
 	var pieces []string

@@ -11,7 +11,9 @@ type line struct {
 	face   *face
 	size   float64 // in points
 	height float64 // that it takes, in millimetres
+	before float64 // that is left free above it, in millimetres
 	rule   bool
+	apart  bool // whether it begins something else than the line above
 }
 
 // A fitted label is one that fits.
@@ -72,38 +74,70 @@ func (p pen) fit(l Label, width, height float64) (fitted, error) {
 	}
 }
 
-// sized sets a label in the largest letters that fit; nil if none do.
+// sized sets a label in the largest letters that fit; nil if none do. A name is
+// broken rather than set small, as parts of the largest size say.
 func (p pen) sized(l Label, width, height float64) []line {
 	largest := math.Min(largestName, math.Max(smallestName, math.Round(height/point*0.26)))
 	for _, rows := range []struct {
-		most  int
-		least float64
-	}{{1, math.Max(smallestName, 0.55*largest)}, {2, smallestName}, {4, smallestName}} {
-		for size := largest; size >= rows.least; size -= sizeStep {
-			if lines, ok := p.set(l, size, rows.most, width); ok && heightOf(lines) <= height {
-				return lines
+		most int
+		part float64
+	}{{1, 0.55}, {2, 0.5}, {3, 0.45}, {4, 0}} {
+		for size := largest; size >= math.Max(smallestName, rows.part*largest); size -= sizeStep {
+			lines, ok := p.set(l, size, textBelow(size), rows.most, width)
+			if ok && heightOf(lines) <= height {
+				return spread(p.enlarged(lines, l, size, width, height), height)
 			}
 		}
 	}
 	return nil
 }
 
+// textBelow is the size of the text below a name.
+func textBelow(name float64) float64 {
+	return math.Max(smallestText, math.Min(largestText, name*0.55))
+}
+
+// enlarged sets a label again with larger text below its name, if that breaks
+// no line that was whole.
+func (p pen) enlarged(lines []line, l Label, size, width, height float64) []line {
+	for text := math.Min(largestText, size*0.75); text > textBelow(size); text -= sizeStep {
+		larger, ok := p.set(l, size, text, len(lines), width)
+		if ok && len(larger) <= len(lines) && heightOf(larger) <= height {
+			return larger
+		}
+	}
+	return lines
+}
+
+// spread gives part of the height that is left to what stands apart.
+func spread(lines []line, height float64) []line {
+	const most = 1.5 // millimetres
+	gap := math.Min(most, (height-heightOf(lines))/8)
+	for i := range lines {
+		if lines[i].apart {
+			lines[i].before = gap
+		}
+	}
+	return lines
+}
+
 func heightOf(lines []line) float64 {
 	var h float64
 	for _, l := range lines {
-		h += l.height
+		h += l.before + l.height
 	}
 	return h
 }
 
-// set sets a label with its name of a size, in no more than so many lines.
-func (p pen) set(l Label, size float64, most int, width float64) ([]line, bool) {
+// set sets a label with its name of a size, in no more than so many lines, and
+// the text below of another.
+func (p pen) set(l Label, size, small float64, most int, width float64) ([]line, bool) {
 	var lines []line
 	add := func(f *face, size float64, text string) bool {
 		if text == "" {
 			return true
 		}
-		rows, ok := p.wrap(f, size, text, width)
+		rows, ok := p.evenly(f, size, text, width)
 		for _, r := range rows {
 			lines = append(lines, line{text: r, face: f, size: size, height: size * (above + below) * point})
 		}
@@ -113,13 +147,22 @@ func (p pen) set(l Label, size float64, most int, width float64) ([]line, bool) 
 		return nil, false
 	}
 	lines = append(lines, line{rule: true, height: ruleRoom})
-	small := math.Max(smallestText, math.Min(largestText, size*0.55))
-	ok := p.pair(bold, small, l.Made, " · ", l.Best, width, add) &&
-		p.pair(bold, small, l.Keep, " ", l.Then, width, add) &&
-		p.pair(plain, small, l.Jar, " · ", l.Batch, width, add) &&
-		add(plain, small, l.Ingredients) &&
-		add(plain, smallestText, l.Address)
-	return lines, ok
+	for _, group := range []func() bool{
+		func() bool { return p.pair(bold, small, l.Made, " · ", l.Best, width, add) },
+		func() bool { return p.pair(bold, small, l.Keep, " ", l.Then, width, add) },
+		func() bool { return p.pair(plain, small, l.Jar, " · ", l.Batch, width, add) },
+		func() bool { return add(plain, small, l.Ingredients) },
+		func() bool { return add(plain, smallestText, l.Address) },
+	} {
+		from := len(lines)
+		if !group() {
+			return nil, false
+		}
+		if from < len(lines) {
+			lines[from].apart = true
+		}
+	}
+	return lines, true
 }
 
 // pair sets two texts beside one another, or below where that is too wide.
