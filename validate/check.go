@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"cmp"
 	"slices"
 
 	"stillroom/content"
@@ -10,6 +11,16 @@ import (
 type Report struct {
 	Findings []Finding // in order of file, line, column and rule; accepted ones included
 	Counts   Counts
+}
+
+// In gives what was found in one file; it is a part of Findings.
+func (r Report) In(file string) []Finding {
+	first, _ := slices.BinarySearchFunc(r.Findings, file, func(f Finding, file string) int { return cmp.Compare(f.Pos.File, file) })
+	end := first
+	for end < len(r.Findings) && r.Findings[end].Pos.File == file {
+		end++
+	}
+	return r.Findings[first:end:end]
 }
 
 // Counts are the figures of the closing line. Accepted findings are not

@@ -24,6 +24,7 @@ type Desk struct {
 	slugs    []string // of the recipes
 	pictures map[string]content.File
 	media    map[string]content.File
+	most     int // findings of one check
 	names    int // grows when there are other slugs
 	files    int // grows when there are other pictures or recordings
 }
@@ -46,7 +47,7 @@ type illustrated struct {
 // Check finds what the function Check finds.
 func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	d.begin(s)
-	var fs []Finding
+	fs := make([]Finding, 0, d.most)
 	for _, f := range faults {
 		fs = append(fs, faultFinding(f))
 	}
@@ -67,6 +68,7 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	}
 	fs = append(fs, d.checkFiles(s, s.Settings.Programme, func(part *content.Site) { part.Settings = s.Settings })...)
 	fs = append(fs, d.checkWhole(s)...)
+	d.most = max(d.most, len(fs))
 	sortFindings(fs)
 	return Report{Findings: fs, Counts: count(s, fs)}
 }

@@ -15,13 +15,7 @@ type Found struct {
 
 // In gives what was found in one file.
 func (f Found) In(file string) []validate.Finding {
-	return slices.Collect(func(yield func(validate.Finding) bool) {
-		for _, x := range f.Report.Findings {
-			if x.Pos.File == file && !yield(x) {
-				return
-			}
-		}
-	})
+	return f.Report.In(file)
 }
 
 // fresh are the troubles that were not there before.
