@@ -3,7 +3,6 @@ package editor
 import (
 	"context"
 	"encoding/json"
-	"maps"
 	"net/url"
 	"slices"
 	"strings"
@@ -23,7 +22,9 @@ func (s *Server) judgeSoon() {
 	}
 }
 
-// judge judges the site whenever it is asked to, and shows what is found.
+// judge judges the site whenever it is asked to, and shows what is found. What
+// was found before has been read by then: who writes faster than the text editor
+// reads is shown the last of it.
 func (s *Server) judge(ctx context.Context) {
 	for {
 		select {
@@ -31,6 +32,7 @@ func (s *Server) judge(ctx context.Context) {
 			return
 		case <-s.judging:
 		}
+		s.said.await(0)
 		s.mu.Lock()
 		s.judgeNow()
 		s.mu.Unlock()
@@ -42,61 +44,76 @@ func (s *Server) judgeNow() {
 	if s.site == nil || !s.stale {
 		return
 	}
-	before := s.found
-	s.found, s.stale = s.site.Judge(), false
+	before := s.report
+	s.report, s.stale = s.site.Judge(), false
 	s.publish(before)
 }
 
 // publish shows the findings of each file of which there are others than before,
 // or that is being written.
-func (s *Server) publish(before map[string][]validate.Finding) {
-	gone := maps.Clone(s.shown)
-	written := make(map[string]bool)
-	for _, d := range s.open {
-		written[d.file] = true
-	}
-	for _, file := range slices.Sorted(maps.Keys(s.found)) {
-		uri := s.root.uri(file)
-		delete(gone, uri)
-		if !written[file] && slices.EqualFunc(before[file], s.found[file], alike) {
-			continue
-		}
+func (s *Server) publish(before validate.Report) {
+	for _, file := range s.toShow(before) {
 		p := s.paperOf(file)
 		if p == nil {
 			p = newPaper(nil, s.wide)
 		}
-		s.publishOne(uri, s.diagnostics(p, file))
+		s.publishOne(file, s.diagnostics(p, file))
 	}
-	for _, uri := range slices.Sorted(maps.Keys(gone)) {
-		s.publishOne(uri, []diagnostic{})
-		delete(s.shown, uri)
+}
+
+// toShow lists the files, in order, of which something else may have to be
+// shown. Both reports are in order of file: where one differs from the other is
+// between that with which they begin and end alike.
+func (s *Server) toShow(before validate.Report) (files []string) {
+	old, now := before.Findings, s.report.Findings
+	for len(old) > 0 && len(now) > 0 && alike(&old[0], &now[0]) {
+		old, now = old[1:], now[1:]
 	}
+	for len(old) > 0 && len(now) > 0 && alike(&old[len(old)-1], &now[len(now)-1]) {
+		old, now = old[:len(old)-1], now[:len(now)-1]
+	}
+	for _, some := range [][]validate.Finding{old, now} {
+		for i := range some {
+			files = append(files, some[i].Pos.File)
+		}
+	}
+	for _, d := range s.open {
+		if d.file != "" {
+			files = append(files, d.file)
+		}
+	}
+	slices.Sort(files)
+	return slices.Compact(files)
 }
 
 // alike reports whether two findings are shown alike.
-func alike(a, b validate.Finding) bool {
-	return a.String() == b.String() && a.Advice == b.Advice && a.Accepted == b.Accepted && slices.Equal(a.Notes, b.Notes)
+func alike(a, b *validate.Finding) bool {
+	return a.Pos == b.Pos && a.Rule == b.Rule && a.Severity == b.Severity && a.Message == b.Message &&
+		a.Advice == b.Advice && a.Source == b.Source && a.Accepted == b.Accepted && slices.Equal(a.Notes, b.Notes)
 }
 
-func (s *Server) publishOne(uri string, ds []diagnostic) {
-	p := publishParams{URI: uri, Diagnostics: ds}
+func (s *Server) publishOne(file string, ds []diagnostic) {
+	p := publishParams{URI: s.root.uri(file), Diagnostics: ds}
 	for named, d := range s.open {
-		if d.file != "" && s.root.uri(d.file) == uri {
+		if d.file == file {
 			p.URI, p.Version = named, &d.version
 		}
 	}
 	said, _ := json.Marshal(p)
-	if before, ok := s.shown[uri]; before == string(said) || !ok && len(ds) == 0 {
+	if before, ok := s.shown[file]; before == string(said) || !ok && len(ds) == 0 {
 		return
 	}
-	s.shown[uri] = string(said)
+	s.shown[file] = string(said)
+	if len(ds) == 0 {
+		delete(s.shown, file)
+	}
 	s.notify("textDocument/publishDiagnostics", p)
 }
 
 // diagnostics gives what is found in a file, but for what is accepted.
 func (s *Server) diagnostics(p *paper, file string) []diagnostic {
 	all := []diagnostic{}
-	for _, f := range s.found[file] {
+	for _, f := range s.report.In(file) {
 		if f.Accepted == "" {
 			all = append(all, s.diagnostic(p, f))
 		}

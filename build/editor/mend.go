@@ -49,7 +49,7 @@ var didYouMean = regexp.MustCompile(`(?i)(?:did you mean|is it) "?([^"?]+)"?\?`)
 // meant gives the word that a finding takes a misspelt one for; empty if it
 // does not say, or says more than one.
 func (s *Server) meant(d *document, diag diagnostic) string {
-	for _, f := range s.found[d.file] {
+	for _, f := range s.report.In(d.file) {
 		if f.Rule != diag.Code || rangeOf(d.paper, f.Pos) != diag.Range {
 			continue
 		}

@@ -15,6 +15,7 @@ import (
 	"io"
 	"io/fs"
 	"sync"
+	"time"
 
 	"github.com/sourcegraph/jsonrpc2"
 
@@ -35,14 +36,15 @@ type Server struct {
 	site     *preview.Manuscript // nil if there is none
 	open     map[string]*document
 	wide     bool
-	found    map[string][]validate.Finding
-	shown    map[string]string // what was last published, by URI
+	report   validate.Report   // what is found in the site
+	shown    map[string]string // what was last published, by file
 	asked    bool              // to shut down
 	stale    bool              // something was changed since the site was judged
 	versions bool              // edits may be of a version of a document
 	watches  bool              // the text editor can be asked to tell of changed files
 	judging  chan struct{}
 	conn     *jsonrpc2.Conn
+	said     *outbox
 	ctx      context.Context // done when the text editor has gone
 }
 
@@ -65,7 +67,9 @@ func (s *Server) Serve(ctx context.Context, in io.Reader, out io.Writer) error {
 	ctx, cancel := context.WithCancel(ctx)
 	defer cancel()
 	s.ctx = ctx
-	heard := &heard{ObjectStream: jsonrpc2.NewBufferedStream(line{in, out, cancel}, jsonrpc2.VSCodeObjectCodec{})}
+	s.said = newOutbox(out, cancel)
+	defer s.said.end(farewell)
+	heard := &heard{ObjectStream: jsonrpc2.NewBufferedStream(line{in, s.said, cancel}, jsonrpc2.VSCodeObjectCodec{}), said: s.said}
 	s.mu.Lock()
 	s.conn = jsonrpc2.NewConn(ctx, heard, jsonrpc2.HandlerWithError(s.handle), jsonrpc2.SetLogger(silent{}))
 	s.mu.Unlock()
@@ -85,6 +89,9 @@ func (s *Server) Serve(ctx context.Context, in io.Reader, out io.Writer) error {
 	return errNoShutdown
 }
 
+// farewell is how long a text editor has to take the last words.
+const farewell = time.Second
+
 // A line has two directions; to close it ends the serving.
 type line struct {
 	io.Reader
@@ -97,13 +104,19 @@ func (l line) Close() error {
 	return nil
 }
 
-// heard remembers why nothing more could be understood.
+// heard remembers why nothing more could be understood. Of a text editor that
+// asks and asks and reads no answer nothing more is heard until it does.
 type heard struct {
 	jsonrpc2.ObjectStream
-	err error
+	said *outbox
+	err  error
 }
 
+// unread is how many bytes a text editor may leave unread and still be heard.
+const unread = 64 << 20
+
 func (h *heard) ReadObject(v any) error {
+	h.said.await(unread)
 	err := h.ObjectStream.ReadObject(v)
 	if err != nil && err != io.EOF {
 		h.err = err

@@ -66,9 +66,21 @@ func newClient(t testing.TB, files fstest.MapFS) *client { return newClientIn(t,
 
 // newClientIn makes a client that has a folder open.
 func newClientIn(t testing.TB, dir string, files fstest.MapFS) *client {
-	c := &client{t: t, shown: make(chan publishParams, 20_000), said: make(chan messageParams, 10), ended: make(chan error, 1)}
-	toServer, fromClient := io.Pipe()
-	toClient, fromServer := io.Pipe()
+	c := &client{t: t, shown: make(chan publishParams, 20_000), said: make(chan messageParams, 10)}
+	var toServer io.WriteCloser
+	var fromServer io.Reader
+	toServer, fromServer, c.ended = serve(t, dir, files)
+	stream := jsonrpc2.NewBufferedStream(line{fromServer, toServer, func() { toServer.Close() }}, jsonrpc2.VSCodeObjectCodec{})
+	c.conn = jsonrpc2.NewConn(t.Context(), stream, jsonrpc2.HandlerWithError(c.take))
+	c.call("initialize", map[string]any{"capabilities": map[string]any{}}, nil)
+	c.tell("initialized", map[string]any{})
+	return c
+}
+
+// serve starts a server, and gives both directions and how it ends.
+func serve(t testing.TB, dir string, files fstest.MapFS) (io.WriteCloser, io.Reader, chan error) {
+	in, toServer := io.Pipe()
+	fromServer, out := io.Pipe()
 	s := Server{
 		Dir: dir,
 		Open: func(dir string) (fs.FS, error) {
@@ -80,12 +92,9 @@ func newClientIn(t testing.TB, dir string, files fstest.MapFS) *client {
 		Day:    func() content.Date { return content.Date{Year: 2026, Month: 11, Day: 28} },
 		Schema: func() content.Vocabulary { return content.Vocabulary{Rules: []string{"recheck"}} },
 	}
-	go func() { c.ended <- s.Serve(t.Context(), toServer, fromServer) }()
-	stream := jsonrpc2.NewBufferedStream(line{toClient, fromClient, func() { fromClient.Close() }}, jsonrpc2.VSCodeObjectCodec{})
-	c.conn = jsonrpc2.NewConn(t.Context(), stream, jsonrpc2.HandlerWithError(c.take))
-	c.call("initialize", map[string]any{"capabilities": map[string]any{}}, nil)
-	c.tell("initialized", map[string]any{})
-	return c
+	ended := make(chan error, 1)
+	go func() { ended <- s.Serve(t.Context(), in, out) }()
+	return toServer, fromServer, ended
 }
 
 func larder() fstest.MapFS {

@@ -76,12 +76,11 @@ func (m *Manuscript) Text(file string) []byte {
 // Site gives the site as it could last be read, for looking things up.
 func (m *Manuscript) Site() *content.Site { return m.book.shown() }
 
-// Judge gives what is found in the site, by file, each in order of place.
-// Accepted findings are among it.
-func (m *Manuscript) Judge() map[string][]validate.Finding {
+// Judge gives what is found in the site. Accepted findings are among it.
+func (m *Manuscript) Judge() validate.Report {
 	site, faults := m.book.judged()
 	m.desk.Day = m.day()
-	return told(m.desk.Check(site, faults).Findings)
+	return m.desk.Check(site, faults)
 }
 
 // Papers are a folder on which texts lie that were not filed yet.

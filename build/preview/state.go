@@ -94,11 +94,16 @@ func (b *copybook) site(version func(*text) *text) *content.Site {
 	return s
 }
 
-// told sorts findings by the file that they are in.
+// told gives findings, which are in order of file, by the file that they are in.
 func told(all []validate.Finding) map[string][]validate.Finding {
 	m := make(map[string][]validate.Finding)
-	for _, f := range all {
-		m[f.Pos.File] = append(m[f.Pos.File], f)
+	for len(all) > 0 {
+		file := all[0].Pos.File
+		n := slices.IndexFunc(all, func(f validate.Finding) bool { return f.Pos.File != file })
+		if n < 0 {
+			n = len(all)
+		}
+		m[file], all = all[:n:n], all[n:]
 	}
 	return m
 }
