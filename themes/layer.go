@@ -28,8 +28,8 @@ func layer(base, over fs.FS) (map[string][]File, error) {
 	return gathered, nil
 }
 
-// gather adds the files of a folder, which may be missing. Hidden files and
-// folders are passed over: editors and file managers leave them behind.
+// gather adds the files of a folder, which may be missing. Folders and foreign
+// files are passed over.
 func gather(byName map[string]File, fsys fs.FS, folder string) error {
 	entries, err := fs.ReadDir(fsys, folder)
 	if errors.Is(err, fs.ErrNotExist) {
@@ -39,7 +39,7 @@ func gather(byName map[string]File, fsys fs.FS, folder string) error {
 		return err
 	}
 	for _, e := range entries {
-		if e.IsDir() || strings.HasPrefix(e.Name(), ".") {
+		if e.IsDir() || IsForeign(e.Name()) || folder != "files" && path.Ext(e.Name()) != ".html" {
 			continue
 		}
 		data, err := read(fsys, path.Join(folder, e.Name()))
@@ -49,6 +49,17 @@ func gather(byName map[string]File, fsys fs.FS, folder string) error {
 		byName[e.Name()] = File{Name: e.Name(), Data: data}
 	}
 	return nil
+}
+
+// IsForeign reports whether a file of a name is no part of a theme: it is hidden,
+// or one that a text editor or a browser keeps beside what it is about to write.
+// A number is what Vim calls a file by which it finds out whether it may write.
+func IsForeign(name string) bool {
+	isNumber := strings.Trim(name, "0123456789") == ""
+	return isNumber || strings.HasPrefix(name, ".") || strings.HasSuffix(name, "~") ||
+		strings.HasPrefix(name, "#") && strings.HasSuffix(name, "#") ||
+		slices.Contains([]string{".swp", ".swo", ".bak", ".orig", ".part", ".crdownload"}, path.Ext(name)) ||
+		strings.Contains(name, ".tmp") || strings.Contains(name, "___jb_")
 }
 
 // maxFile is the most that is read of a file of a theme: typefaces have some

@@ -63,6 +63,36 @@ func TestLoadSaysWhichFileIsBroken(t *testing.T) {
 	}
 }
 
+// What text editors keep beside a file is no part of the theme: an old version
+// of a page would otherwise stand in for the new one.
+func TestLoadPassesOver(t *testing.T) {
+	over := fstest.MapFS{
+		"parts/shell.html":     {Data: []byte(shell)},
+		"pages/page.html":      {Data: []byte(`{{define "main"}}new{{end}}`)},
+		"pages/page.html~":     {Data: []byte(`{{define "main"}}old{{end}}`)},
+		"pages/page.html.orig": {Data: []byte(`{{define "main"}}older{{end}}`)},
+		"files/own.min.css":    {Data: []byte("p{color:red}")},
+	}
+	passing := []string{".own.css.swp", "own.css~", "#own.css#", ".#own.css", "own.css.swp", "own.css.tmp123", "own.css.part", "4913"}
+	for _, name := range passing {
+		over["files/"+name] = &fstest.MapFile{Data: []byte("{{")}
+		over["parts/"+name] = &fstest.MapFile{Data: []byte("{{")}
+	}
+	theme := load(t, over)
+	for _, name := range passing {
+		if file(theme, name) != nil {
+			t.Errorf("%s is a file of the theme", name)
+		}
+	}
+	if file(theme, "own.min.css") == nil {
+		t.Error("own.min.css is none")
+	}
+	var b bytes.Buffer
+	if err := theme.Write(&b, "page", struct{ Title string }{}); err != nil || !strings.Contains(b.String(), "new") {
+		t.Errorf("the page is %q, %v", &b, err)
+	}
+}
+
 // A theme that is no theme is refused, and names the file at fault.
 func TestLoadRefuses(t *testing.T) {
 	for want, overrides := range map[string]fstest.MapFS{

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"io/fs"
 	"maps"
+	"path"
 	"slices"
 
 	"stillroom/themes"
@@ -24,6 +25,7 @@ type dress struct {
 // look looks whether a file of the site's own themes has changed.
 func (d *dress) look() bool {
 	files := found(d.fsys, "themes")
+	maps.DeleteFunc(files, func(name string, _ stamp) bool { return themes.IsForeign(path.Base(name)) })
 	if maps.Equal(files, d.files) {
 		return false
 	}
