@@ -51,10 +51,17 @@ func startPreview(t *testing.T, args ...string) *running {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := &running{t: t, said: new(heard)}
-	r.cmd = exec.Command(exe)
+	r := &running{t: t, said: new(heard), cmd: exec.Command(exe)}
 	r.cmd.Args = append([]string{"stillroom", "preview"}, args...)
-	r.cmd.Env = append(os.Environ(), "XDG_CACHE_HOME="+t.TempDir())
+	r.begin(t.TempDir())
+	return r
+}
+
+// begin starts the process, with a folder to keep prints in.
+func (r *running) begin(cache string) {
+	t := r.t
+	t.Helper()
+	r.cmd.Env = append(os.Environ(), "XDG_CACHE_HOME="+cache)
 	r.cmd.Stderr = r.said
 	out, err := r.cmd.StdoutPipe()
 	if err == nil {
@@ -69,7 +76,6 @@ func startPreview(t *testing.T, args ...string) *running {
 		t.Fatal(err, r.said)
 	}
 	r.address = strings.TrimSpace(line)
-	return r
 }
 
 // page gives a page of the site.

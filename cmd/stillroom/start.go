@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"syscall"
 
 	"stillroom/content"
 )
@@ -94,13 +95,23 @@ func start(dir string, starter fs.FS) (files int, err error) {
 	if err := os.RemoveAll(ready); err != nil {
 		return 0, err
 	}
-	if err := os.CopyFS(ready, starter); err != nil {
-		return 0, fmt.Errorf("write the starter site: %w", err)
+	err = os.CopyFS(ready, starter)
+	if err == nil {
+		err = moveUp(ready, dir)
 	}
-	if err := moveUp(ready, dir); err != nil {
-		return 0, fmt.Errorf("write the starter site: %w", err)
+	if err != nil {
+		return 0, fmt.Errorf("write the starter site to %s: %w", show(dir), plain(err))
 	}
 	return countFiles(starter)
+}
+
+// plain is what the system says, without the files that it was said of: nobody
+// knows those that are made ready.
+func plain(err error) error {
+	if no, ok := errors.AsType[syscall.Errno](err); ok {
+		return no
+	}
+	return err
 }
 
 // claim makes the folder unless it is there and empty.
