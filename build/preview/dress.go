@@ -61,6 +61,9 @@ func (d *dress) of(name string) (*themes.Theme, []Trouble) {
 		d.worn = nil
 	case err != nil:
 		d.faults = []Trouble{{folder, "cannot be used: " + err.Error()}}
+		if _, ok := errors.AsType[*fs.PathError](err); ok { // the disk is at fault, and may be sound the next time
+			d.files = nil
+		}
 	default:
 		d.worn = t
 	}

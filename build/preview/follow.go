@@ -18,7 +18,7 @@ const patience = 150 * time.Millisecond
 // done or the batches end.
 func (p *Preview) Follow(ctx context.Context, batches <-chan watch.Batch) {
 	doubt := make(doubts)
-	minute := time.NewTicker(time.Minute) // the day may be over
+	minute := time.NewTicker(time.Minute) // the day may be over, or the trouble
 	defer minute.Stop()
 	for {
 		select {
@@ -32,12 +32,21 @@ func (p *Preview) Follow(ctx context.Context, batches <-chan watch.Batch) {
 		case pic := <-p.prints:
 			p.show(append(p.printed(), pic)...)
 		case <-minute.C:
-			p.Change(nil, false)
+			p.again()
 		case <-doubt.over():
 			due := doubt.due()
 			doubt.note(due, p.Change(due, true))
 		}
 	}
+}
+
+// again looks at what could not be read. Nobody tells when a disk is sound again.
+func (p *Preview) again() {
+	files := slices.Collect(maps.Keys(p.book.troubles))
+	if p.theme.files == nil {
+		files = append(files, "themes")
+	}
+	p.Change(files, false)
 }
 
 // printed gives what else was printed by now.
