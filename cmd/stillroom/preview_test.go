@@ -191,17 +191,23 @@ func TestPreviewPolls(t *testing.T) {
 	r.until("the page after a save", func() bool { return strings.Contains(r.page("recipes/kraut/"), "Slice up the cabbage") })
 }
 
-// Two previews stand side by side. One that was given an address does not take
+// Two previews stand side by side, and both see a save. One that was given an address does not take
 // another.
 func TestPreviewBesideAnother(t *testing.T) {
 	t.Parallel()
-	dir, _ := larder(t)
+	dir, recipe := larder(t)
 	one, other := startPreview(t, dir), startPreview(t, dir)
 	if one.address == other.address || !strings.Contains(one.page(""), "Ada") || !strings.Contains(other.page(""), "Ada") {
 		t.Errorf("they answer at %s and %s", one.address, other.address)
 	}
 	if !strings.Contains(other.said.String(), " is taken by ") {
 		t.Errorf("the second says:\n%s", other.said)
+	}
+	if err := os.WriteFile(recipe, []byte(strings.Replace(kraut, "Shred", "Slice", 1)), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	for _, r := range []*running{one, other} {
+		r.until("the page after a save", func() bool { return strings.Contains(r.page("recipes/kraut/"), "Slice the cabbage") })
 	}
 	var said bytes.Buffer
 	taken := strings.Trim(strings.TrimPrefix(one.address, "http:"), "/")
