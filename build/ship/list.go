@@ -2,6 +2,7 @@ package ship
 
 import (
 	"fmt"
+	"io/fs"
 	"maps"
 	"slices"
 	"strconv"
@@ -22,7 +23,9 @@ type entry struct {
 	stamp string
 }
 
-// readList reads a list. It is nil if the text is not one of ours.
+// readList reads a list. It is nil if the text is not one of ours. Whoever can
+// write there can write into it, so a path that leads out of the place is none
+// of ours.
 func readList(text []byte) map[string]entry {
 	rest, ours := strings.CutPrefix(string(text), listHead)
 	if !ours {
@@ -32,6 +35,9 @@ func readList(text []byte) map[string]entry {
 	for line := range strings.Lines(rest) {
 		line = strings.TrimRight(line, "\r\n")
 		parts := strings.SplitN(line, "\t", 4)
+		if at := parts[len(parts)-1]; !fs.ValidPath(at) || at == "." {
+			continue
+		}
 		if len(parts) < 4 {
 			list[line] = entry{}
 			continue

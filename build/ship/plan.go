@@ -3,6 +3,7 @@ package ship
 import (
 	"cmp"
 	"fmt"
+	"io/fs"
 	"maps"
 	"path"
 	"slices"
@@ -77,7 +78,7 @@ func (p *Plan) sortRest(list map[string]entry, there map[string]found, wanted ma
 		case ours && f.kind != folder:
 			p.known[at] = e
 			p.Remove = append(p.Remove, at)
-		case f.kind == file && strings.HasSuffix(at, moving):
+		case f.kind == file && strings.HasSuffix(at, moving) && fs.ValidPath(at):
 			p.Remove = append(p.Remove, at)
 		case f.kind == folder:
 			p.Foreign = append(p.Foreign, at+"/")

@@ -40,6 +40,7 @@ func TestPlan(t *testing.T) {
 		{"so is a folder", both, with(map[string]found{"photos": {kind: folder}}), "", "", "photos/", ""},
 		{"a link is in the way", nil, map[string]found{"recipes": {kind: link}}, "", "", "", "recipes is in the way of recipes/jam/index.html"},
 		{"a folder is in the way", both, map[string]found{page.Path: {kind: folder}}, "", "", "", "is in the way"},
+		{"a listing that leads out", both, with(map[string]found{"../b.css" + moving: at(3, "t"), "a//b": at(1, "t")}), "", "", "../b.css" + moving + " a//b", ""},
 		{"half a file was left", both, with(map[string]found{"assets/b.css" + moving: at(3, "t")}), "", "assets/b.css" + moving, "", ""},
 		{
 			"what is no more goes, pages first", map[string]entry{page.Path: both[page.Path], style.Path: both[style.Path], "assets/old.css": {}, "about/index.html": {}},
@@ -109,6 +110,11 @@ func TestList(t *testing.T) {
 	}
 	if readList([]byte("something else")) != nil || readList(nil) != nil {
 		t.Error("a list was read that is none of ours")
+	}
+	for _, at := range []string{"../other/index.html", "/etc/passwd", "a/../../b", "a//b", ".", ""} {
+		if got := readList([]byte(listHead + at + "\nab\t1\tt\t" + at + "\n")); len(got) > 0 {
+			t.Errorf("a list has us answer for %q", at)
+		}
 	}
 	damaged := readList([]byte(listHead + "ab\tmany\tt\tindex.html\nrecipes.atom\n"))
 	if !slices.Equal(slices.Sorted(maps.Keys(damaged)), []string{"index.html", "recipes.atom"}) || damaged["index.html"].sum != "" {
