@@ -2,6 +2,7 @@ package ship
 
 import (
 	"cmp"
+	"crypto/x509"
 	"errors"
 	"fmt"
 	"net/url"
@@ -20,12 +21,14 @@ type login struct {
 	region string
 	keys   *credentials.Credentials
 	from   string // where the keys were found
+	bundle string // a file of authorities of the user's own, if not empty
 }
 
 func findLogin() (login, error) {
 	profile := cmp.Or(os.Getenv("AWS_PROFILE"), "default")
 	set := profileSettings(profile)
 	l := login{region: cmp.Or(os.Getenv("AWS_REGION"), os.Getenv("AWS_DEFAULT_REGION"), set["region"])}
+	l.bundle = cmp.Or(os.Getenv("AWS_CA_BUNDLE"), set["ca_bundle"])
 	endpoint := cmp.Or(os.Getenv("AWS_ENDPOINT_URL_S3"), os.Getenv("AWS_ENDPOINT_URL"), set["endpoint_url"])
 	if err := l.answersAt(endpoint); err != nil {
 		return l, err
@@ -46,6 +49,23 @@ func (l *login) answersAt(endpoint string) error {
 	}
 	l.host, l.secure, l.region = u.Host, u.Scheme == "https", cmp.Or(l.region, "us-east-1")
 	return nil
+}
+
+// authorities are those that may vouch for the store: of the user's file, and
+// none else, if there is one. Nil are those of the system.
+func (l *login) authorities() (*x509.CertPool, error) {
+	if l.bundle == "" {
+		return nil, nil
+	}
+	text, err := os.ReadFile(l.bundle)
+	if err != nil {
+		return nil, fmt.Errorf("read the certificates that AWS_CA_BUNDLE names: %w", err)
+	}
+	pool := x509.NewCertPool()
+	if !pool.AppendCertsFromPEM(text) {
+		return nil, fmt.Errorf("%s, which AWS_CA_BUNDLE names, holds no certificate", l.bundle)
+	}
+	return pool, nil
 }
 
 // find looks for keys in the environment and then in the files. What a library

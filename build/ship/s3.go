@@ -2,6 +2,7 @@ package ship
 
 import (
 	"context"
+	"crypto/tls"
 	"errors"
 	"io"
 	"io/fs"
@@ -9,6 +10,7 @@ import (
 	"net/http"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"time"
 
 	"github.com/minio/minio-go/v7"
@@ -25,6 +27,7 @@ type s3Place struct {
 	bucket string
 	prefix string // empty, or with a stroke at its end
 	login  login
+	known  atomic.Bool // the store has answered before
 }
 
 func openS3(to Address, t times) (place, error) {
@@ -32,9 +35,22 @@ func openS3(to Address, t times) (place, error) {
 	if err != nil {
 		return nil, err
 	}
+	return newS3(to, l, usualDial(t), t)
+}
+
+func newS3(to Address, l login, d dial, t times) (*s3Place, error) {
+	authorities, err := l.authorities()
+	if err != nil {
+		return nil, err
+	}
+	p := &s3Place{bucket: to.host, login: l}
+	if to.path != "" {
+		p.prefix = to.path + "/"
+	}
 	transport := &http.Transport{
 		Proxy:                 http.ProxyFromEnvironment,
-		DialContext:           usualDial(t),
+		DialContext:           p.noting(d),
+		TLSClientConfig:       &tls.Config{RootCAs: authorities},
 		TLSHandshakeTimeout:   20 * time.Second,
 		ResponseHeaderTimeout: t.stalled,
 		MaxIdleConnsPerHost:   workers,
@@ -42,17 +58,21 @@ func openS3(to Address, t times) (place, error) {
 		DisableCompression:    true,
 		ForceAttemptHTTP2:     false,
 	}
-	store, err := minio.New(l.host, &minio.Options{
+	p.store, err = minio.New(l.host, &minio.Options{
 		Creds: l.keys, Secure: l.secure, Region: l.region, Transport: transport, MaxRetries: 1,
 	})
-	if err != nil {
-		return nil, err
+	return p, err
+}
+
+// noting notes that the store is there.
+func (p *s3Place) noting(d dial) dial {
+	return func(ctx context.Context, network, address string) (net.Conn, error) {
+		c, err := d(ctx, network, address)
+		if err == nil {
+			p.known.Store(true)
+		}
+		return c, err
 	}
-	p := &s3Place{store: store, bucket: to.host, login: l}
-	if to.path != "" {
-		p.prefix = to.path + "/"
-	}
-	return p, nil
 }
 
 func (p *s3Place) close() {}
@@ -78,17 +98,17 @@ func headersOf(path string) map[string]string {
 	return build.Headers(path)
 }
 
-func (p *s3Place) list(ctx context.Context, within func(string) bool) (map[string]found, error) {
+func (p *s3Place) list(ctx context.Context, ours func(string) bool) (map[string]found, error) {
 	all := make(map[string]found)
 	for o := range p.store.ListObjects(ctx, p.bucket, minio.ListObjectsOptions{Prefix: p.prefix, Recursive: true}) {
 		if o.Err != nil {
 			return nil, o.Err
 		}
-		name := strings.TrimPrefix(o.Key, p.prefix)
-		if name == "" || strings.HasSuffix(name, "/") {
-			continue // a folder, as some programs mark it
+		name, within := strings.CutPrefix(o.Key, p.prefix)
+		if !within || name == "" || strings.HasSuffix(name, "/") {
+			continue // a folder, as some programs mark it, or what was not asked for
 		}
-		if dir, ok := outside(name, within); ok {
+		if dir, ok := outside(name, ours); ok {
 			all[dir] = found{kind: folder}
 			continue
 		}
@@ -98,9 +118,9 @@ func (p *s3Place) list(ctx context.Context, within func(string) bool) (map[strin
 }
 
 // outside gives the first folder of a path that is none of ours.
-func outside(name string, within func(string) bool) (dir string, ok bool) {
+func outside(name string, ours func(string) bool) (dir string, ok bool) {
 	for i, c := range name {
-		if c == '/' && !within(name[:i]) {
+		if c == '/' && !ours(name[:i]) {
 			return name[:i], true
 		}
 	}
@@ -176,6 +196,8 @@ var passingCodes = []int{
 	http.StatusBadGateway, http.StatusServiceUnavailable, http.StatusGatewayTimeout,
 }
 
+// passing reports whether another try may help. A store that never answered
+// will not: then the address is wrong.
 func (p *s3Place) passing(err error) bool {
 	var answer minio.ErrorResponse
 	var network net.Error
@@ -186,5 +208,5 @@ func (p *s3Place) passing(err error) bool {
 	case errors.As(err, &name) && name.IsNotFound, isCertificate(err):
 		return false
 	}
-	return errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) || errors.As(err, &network)
+	return errors.Is(err, io.EOF) || errors.Is(err, io.ErrUnexpectedEOF) || errors.As(err, &network) && p.known.Load()
 }

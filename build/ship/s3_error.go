@@ -7,6 +7,8 @@ import (
 	"fmt"
 	"io/fs"
 	"net"
+	"net/http"
+	"net/url"
 	"syscall"
 
 	"github.com/minio/minio-go/v7"
@@ -28,7 +30,7 @@ func (p *s3Place) explain(err error) error {
 	case errors.Is(err, syscall.ECONNREFUSED):
 		return fmt.Errorf("nothing answers at %s: is AWS_ENDPOINT_URL_S3 right?", p.login.host)
 	case isCertificate(err):
-		return fmt.Errorf("%s shows no good certificate: %w", p.login.host, err)
+		return fmt.Errorf("%s shows no good certificate (%w); if it is your own, have AWS_CA_BUNDLE name the file of who signed it", p.login.host, certificateFault(err))
 	case errors.As(err, &op) && op.Timeout():
 		return fmt.Errorf("%s did not answer in time", p.login.host)
 	case p.passing(err):
@@ -50,7 +52,19 @@ func (p *s3Place) explainAnswer(a minio.ErrorResponse) error {
 	case "RequestTimeTooSkewed":
 		return errors.New("the clock of this machine is wrong, and the store goes by it; set it")
 	}
+	if a.StatusCode == http.StatusInsufficientStorage { // RFC 4918, 11.5
+		return fmt.Errorf("%s has no room left for more files", p.login.host)
+	}
 	return fmt.Errorf("%s answers %d %s", p.login.host, a.StatusCode, a.Code)
+}
+
+// certificateFault leaves out the request that met it.
+func certificateFault(err error) error {
+	var request *url.Error
+	if errors.As(err, &request) {
+		return request.Err
+	}
+	return err
 }
 
 func isCertificate(err error) bool {

@@ -8,7 +8,6 @@ import (
 	"time"
 
 	mathrand "math/rand/v2"
-	"net"
 	"net/http"
 
 	"github.com/johannesboyne/gofakes3"
@@ -20,11 +19,16 @@ import (
 // A store in memory. It asks for no secret and forgets headers: for those see
 // cmd/stillroom, where a real one is asked.
 func startStore(t *testing.T) (host string, files func() map[string]string) {
+	return startStoreBehind(t, func(store http.Handler) http.Handler { return store })
+}
+
+// startStoreBehind is a store behind a host that may spoil what it is asked.
+func startStoreBehind(t *testing.T, front func(http.Handler) http.Handler) (host string, files func() map[string]string) {
 	backend := s3mem.New()
 	if err := backend.CreateBucket("larder"); err != nil {
 		t.Fatal(err)
 	}
-	srv := httptest.NewServer(gofakes3.New(backend).Server())
+	srv := httptest.NewServer(front(gofakes3.New(backend).Server()))
 	t.Cleanup(srv.Close)
 	host = strings.TrimPrefix(srv.URL, "http://")
 	p := storeAt(t, host, sound())
@@ -43,22 +47,23 @@ func startStore(t *testing.T) (host string, files func() map[string]string) {
 }
 
 func storeAt(t *testing.T, host string, l *line) *s3Place {
-	store, err := minio.New(host, &minio.Options{
-		Creds: credentials.NewStaticV4("jam", "secret", ""), Region: "us-east-1", MaxRetries: 1,
-		Transport: &http.Transport{DialContext: func(ctx context.Context, network, address string) (net.Conn, error) {
-			return l.dial(ctx, network, address)
-		}},
-	})
+	return storeFor(t, storeRun(t, host, l), host, l)
+}
+
+func storeFor(t *testing.T, r *Run, host string, l *line) *s3Place {
+	at := login{host: host, region: "us-east-1", keys: credentials.NewStaticV4("jam", "secret", "")}
+	p, err := newS3(r.To, at, l.dial, r.times)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return &s3Place{store: store, bucket: "larder", prefix: "www/", login: login{host: host}}
+	p.known.Store(true)
+	return p
 }
 
 func storeRun(t *testing.T, host string, l *line) *Run {
 	r := &Run{To: Address{kind: "s3", host: "larder", path: "www"}, Seat: "this"}
 	r.times = times{beat: time.Hour, silence: time.Hour, stalled: 20 * time.Second, again: make([]time.Duration, 4)}
-	r.open = func(context.Context) (place, error) { return storeAt(t, host, l), nil }
+	r.open = func(context.Context) (place, error) { return storeFor(t, r, host, l), nil }
 	return r
 }
 

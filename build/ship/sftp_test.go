@@ -205,6 +205,36 @@ func TestShip(t *testing.T) {
 	}
 }
 
+// A list that somebody has tampered with names what lies beside the site.
+func TestNeighbours(t *testing.T) {
+	s := startSSH(t)
+	beside := []string{s.folder + "2/index.html", filepath.Join(filepath.Dir(s.folder), "mine.txt")}
+	list := listHead
+	for _, name := range beside {
+		if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
+			t.Fatal(err)
+		}
+		write600(t, name, "mine")
+		rel, err := filepath.Rel(s.folder, name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		list += filepath.ToSlash(rel) + "\n"
+	}
+	if err := os.Mkdir(s.folder, 0o777); err != nil {
+		t.Fatal(err)
+	}
+	write600(t, filepath.Join(s.folder, listName), list)
+	if _, err := s.run(t, sound().dial).Ship(t.Context(), edition(0)); err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range beside {
+		if text, err := os.ReadFile(name); string(text) != "mine" {
+			t.Errorf("%s: %q, %v", name, text, err)
+		}
+	}
+}
+
 // The connection breaks at a hundred moments, for good or for once. After each
 // the site is whole, a new connection ends the run if it can be had, and if not
 // the next run does; what lies there that is not ours stays.
