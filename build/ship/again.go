@@ -2,7 +2,9 @@ package ship
 
 import (
 	"context"
+	"io"
 	"sync"
+	"sync/atomic"
 	"time"
 )
 
@@ -89,16 +91,36 @@ func (s stubborn) claim(ctx context.Context, path string, data, seen []byte) (ok
 	return ok, err
 }
 
-// send puts a parcel there, from its first byte at each try.
-func (s stubborn) send(ctx context.Context, c parcel) (stamp string, err error) {
+// send puts a parcel there, from its first byte at each try. It calls count with
+// how many bytes have gone, and with less than zero for those of a try that
+// failed.
+func (s stubborn) send(ctx context.Context, c parcel, count func(int64)) (stamp string, err error) {
 	err = s.try(ctx, func() error {
 		r, err := open(c.File)
 		if err != nil {
 			return err
 		}
 		defer r.Close()
-		stamp, err = s.put(ctx, c.Path, r, c.size)
+		body := &counted{Reader: r, count: count}
+		if stamp, err = s.put(ctx, c.Path, body, c.size); err != nil {
+			count(-body.sent.Load())
+		}
 		return err
 	})
 	return stamp, err
+}
+
+// counted tells how much of a body was read. It cannot be read again: a library
+// that tries again by itself would spoil the count.
+type counted struct {
+	io.Reader
+	count func(int64)
+	sent  atomic.Int64 // read by requests that were given up, too
+}
+
+func (c *counted) Read(b []byte) (int, error) {
+	n, err := c.Reader.Read(b)
+	c.sent.Add(int64(n))
+	c.count(int64(n))
+	return n, err
 }

@@ -63,10 +63,5 @@ func open(f build.File) (io.ReadCloser, error) {
 	if f.Open != nil {
 		return f.Open()
 	}
-	return inMemory{bytes.NewReader(f.Data)}, nil
+	return io.NopCloser(bytes.NewReader(f.Data)), nil
 }
-
-// inMemory can be read from the beginning again, as what is sent twice must.
-type inMemory struct{ *bytes.Reader }
-
-func (inMemory) Close() error { return nil }

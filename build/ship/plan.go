@@ -22,6 +22,14 @@ type Plan struct {
 	all   []parcel
 }
 
+// size is how much travels, in bytes.
+func (p *Plan) size() (sum int64) {
+	for _, c := range p.Send {
+		sum += c.Size
+	}
+	return sum
+}
+
 // A Parcel is a file that travels.
 type Parcel struct {
 	Path string

@@ -14,7 +14,10 @@ type voyage struct {
 	*Run
 	at   stubborn
 	plan *Plan
-	done atomic.Int64
+
+	told  Progress     // in kilobytes
+	total int64        // in bytes
+	sent  atomic.Int64 // in bytes
 
 	mu      sync.Mutex       // guards what follows
 	list    map[string]entry // what is there and ours
@@ -63,21 +66,14 @@ func (v *voyage) run(ctx context.Context) (err error) {
 }
 
 func (v *voyage) sendAll(ctx context.Context) error {
-	told := v.progress("sending")
+	v.told, v.total = v.progress("kilobytes sent:"), v.plan.size()
 	all := v.plan.Send
 	for len(all) > 0 {
 		n := 1
 		for n < len(all) && all[n].turn == all[0].turn {
 			n++
 		}
-		err := each(ctx, all[:n], func(ctx context.Context, c Parcel) error {
-			if err := v.sendOne(ctx, c); err != nil {
-				return err
-			}
-			told(int(v.done.Add(1)), len(v.plan.Send))
-			return nil
-		})
-		if err != nil {
+		if err := each(ctx, all[:n], v.sendOne); err != nil {
 			return err
 		}
 		all = all[n:]
@@ -86,7 +82,7 @@ func (v *voyage) sendAll(ctx context.Context) error {
 }
 
 func (v *voyage) sendOne(ctx context.Context, c Parcel) error {
-	stamp, err := v.at.send(ctx, c.parcel)
+	stamp, err := v.at.send(ctx, c.parcel, v.count)
 	if err != nil {
 		return fmt.Errorf("%s: %w", c.Path, err)
 	}
@@ -103,6 +99,13 @@ func (v *voyage) sendOne(ctx context.Context, c Parcel) error {
 	}
 	return nil
 }
+
+// count counts what goes over the line; what was sent in vain is taken back.
+func (v *voyage) count(n int64) {
+	v.told(inKilobytes(v.sent.Add(n)), inKilobytes(v.total))
+}
+
+func inKilobytes(n int64) int { return int((n + 999) / 1000) }
 
 func (v *voyage) removeAll(ctx context.Context) error {
 	told := v.progress("removing")
