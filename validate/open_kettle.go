@@ -22,7 +22,8 @@ enough.`,
 			heat of|from|in .. takes_care|does|makes|creates|gives|pulls|draws .. seal|vacuum|lid|lids; hot|boiling jam|jelly|sauce|salsa|food|fruit|contents|liquid|syrup|preserves|marmalade|chutney|brine .. pulls|pull|sucks|suck|draws|draw|makes|creates|create|forms|equals .. lid|lids|seal|vacuum; so_hot .. that? .. seal~ .. @jar|@lid|themselves
 			hot|boiling jam|jelly|sauce|salsa|food|fruit|contents|liquid|syrup|preserves|marmalade|chutney|brine ... will|'ll|does pull|suck|draw|seal .. lid|lids|jar|jars; hot|boiling .. jar~|jars|lids .. is|makes|equals|does .. seal|vacuum|trick|all
 			vacuum|seal .. forms|form|builds|develops|makes itself? .. as|when|while .. cool~; heat .. alone|itself|by_itself ... pull~|draw~|suck~|seal~|close~ .. @lid|@jar|@it
-			hot jam|jelly|brine|sauce|salsa|fruit|pickles & hot jar|jars & lid|lids|cap|done|closed|sealed; hot_enough|so_hot ... seal~|close~ .. @jar|@lid|@it`,
+			hot jam|jelly|brine|sauce|salsa|fruit|pickles & hot jar|jars & done|finished|that_is_it|that_is_all|nothing_more; hot_enough|so_hot ... seal~|close~ .. @jar|@lid|@it
+			ladle~|pour~|fill~|spoon~ .. hot|boiling ... @jar ... seal .. as|while|when .. cool~; hot ... lid .. on ... seal~ itself|themselves`,
 		Where:   unprocessed,
 		Message: "the heat of the food is not a process",
 		Advice:  "Process the filled jars for the tested time.",
