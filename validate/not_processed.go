@@ -17,7 +17,8 @@ freezer, and the text should say so.`,
 		Address: "https://extension.illinois.edu/cottage-food/unsafe-methods",
 	},
 	Practice: &Practice{
-		Phrases: `need~|have|has|require~|bother~|want~ .. to|with|a|any|be|been? process~|processing|processed|water_bath|waterbath|canner|boiling_water_bath
+		Phrases: `need~|have|has|require~|bother~|want~ .. to|with|a|any|be|been process~|processing|processed|water_bath|waterbath|canner|boiling_water_bath
+			need~|have|has|require~|bother~|want~ process~|processing|processed|water_bath|waterbath|canner|boiling_water_bath
 			maybe process~|processing|water_bath|canner .. is|are|was .. needed|necessary|required`,
 		Left:    true,
 		Where:   forShelf,

@@ -100,6 +100,9 @@ func (l *lexicon) addPhrase(text string, owner int32) {
 		}
 		e := l.element(w)
 		e.gap, gap = gap, 0
+		if n := len(p.elements); n > 0 && p.elements[n-1].optional {
+			e.gap = max(e.gap, p.elements[n-1].gap) // where that one is missing
+		}
 		p.denies = p.denies || isDenial(w) || strings.Contains(w, "leave~") && strings.Contains(text, " out")
 		p.elements = append(p.elements, e)
 	}
