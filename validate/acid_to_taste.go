@@ -23,7 +23,8 @@ only, the cook may do as they like.`,
 			lemon_juice|lime_juice|vinegar|citric_acid .. is|are .. optional; vinegar|lemon_juice|lime_juice|citric_acid|acid .. can|may|could be? reduced|cut|halved|omitted|left_out|skipped|lowered
 			more water .. than|and_less|to_cut .. vinegar|brine; replace~|swap~ .. half|some|part|third .. vinegar .. with|for .. water; water|thin~ .. down .. vinegar|brine; cut~|stretch~ .. vinegar|brine with water
 			as_much|as_little|however_much of? the? vinegar|lemon_juice|lime_juice|citric_acid .. as|you; vinegar|lemon_juice|lime_juice|citric_acid ... only_if|unless you; brine|vinegar .. watered|thinned|diluted|weakened|let down?; go~ easy|light|lightly|gently on|with .. vinegar|lemon_juice|lime_juice|acid
-			vinegar|lemon_juice|lime_juice|citric_acid ... a_little_at_a_time|bit_by_bit|gradually ... tast~; vinegar|lemon_juice|lime_juice|citric_acid ... tasting|taste as_you_go|as_you_pour|until|till`,
+			vinegar|lemon_juice|lime_juice|citric_acid ... a_little_at_a_time|bit_by_bit|gradually ... tast~; vinegar|lemon_juice|lime_juice|citric_acid ... tasting|taste as_you_go|as_you_pour|until|till
+			leave~|left .. lemon|lemons|lime|limes .. out`,
 		Where:   acidForSafety,
 		Message: "acid that the recipe needs is cut down",
 		Advice:  "Keep the acid as it was tested; sugar makes it milder.",

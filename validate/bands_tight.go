@@ -27,5 +27,5 @@ breaks the seal that is forming.`,
 // bandsInCanner leaves out lids that need no air let out, and a band that is
 // told to be tight by the fingertips.
 func bandsInCanner(t *Text, s *sentence, h hit) bool {
-	return inCanned(t, s, h) && !s.anyOf("fingertip finger fingertips fingers gently just wingnuts clamps storage store") && (!s.anyOf("canner") || s.has(famBand))
+	return inCanned(t, s, h) && !s.anyOf("fingertip finger fingertips fingers gently just wingnuts clamps buckle buckles warp warps storage store") && (!s.anyOf("canner") || s.has(famBand))
 }

@@ -17,9 +17,10 @@ can break them or warp the canner. Turn off the heat and wait for zero.`,
 		Phrases: `run~|pour~|splash~|spray~|hold~|trickle~|put~ .. cold|cool|tap? .. water .. over|on|across .. canner~|lid|pot|cooker; put~|place~|set~|move~|carry|take~|stand~ .. canner~|pot|cooker|it .. under|in|into|to .. cold|running|tap|faucet|sink|snow; run~ .. tap|faucet .. over|on .. lid|canner~|pot|it
 			cool~ .. canner~|cooker .. with|under|in|by .. cold|water|sink|snow|tap|running|fan; quick|rapid|fast|manual|instant release; quick_release~
 			release~|let~|vent~ .. pressure .. quickly|manually|by|fast|out .. lifting|removing|opening|tipping|tilting|nudging|hand|weight|valve; release~|let~|bleed~ .. steam .. by|out .. lifting|removing|tipping|tilting|nudging|hand; lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~ .. weight|petcock|regulator|valve|gauge .. to|and .. release|let|bleed|drop|bring|speed .. pressure
-			hurry~|speed~|force~|hasten~|rush~ .. cool~|cooling|canner~|pressure|it .. by|with|along|down|up
+			hurry~|speed~|force~|hasten~|rush~ .. cool~|cooling|canner~|pressure|@it .. by|with|along|down|up
 			lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~|pull~|knock~ .. weight|petcock|regulator|valve|jiggler ... to|and let|release|bleed .. steam .. out|off|faster|quickly; pull~|lift~|take~|remove~|open~|knock~ .. weight|petcock|regulator|valve|jiggler .. off|open|up? .. when|as_soon_as|once .. time|minutes|timer|clock .. up|done|over|rings
-			open~|pop~|lift~|pull~|tip~|nudge~|crack~ .. petcock|weight|valve|regulator|jiggler ... hurry|faster|quicker|quickly|sooner|along|save_time|speed`,
+			open~|pop~|lift~|pull~|tip~|nudge~|crack~ .. petcock|weight|valve|regulator|jiggler ... hurry|faster|quicker|quickly|sooner|along|save_time|speed
+			wet|damp|cold|icy|soaked towel~|cloth~|rag~|sponge~ .. over|on|onto|around .. lid|canner~|cooker|pot`,
 		Where:   theCanner,
 		Message: "a pressure canner is cooled by force",
 		Advice:  "Turn off the heat and let the pressure fall to zero by itself.",

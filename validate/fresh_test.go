@@ -17,9 +17,13 @@ import (
 // second.tsv was written: 73 in a hundred were refused at first sight, and the
 // phrases were broadened once more. Of third.tsv, written later by somebody else,
 // 58 in a hundred were refused at first sight, and the phrases were broadened by
-// them too. Which unsafe sentences of heldout.tsv are missed was not looked at, and
-// they are not printed: it tells how the rules do on words that nobody tuned them
-// for.
+// them too. The next 120 were parted by lot into fourth.tsv and fourthheld.tsv:
+// 76 were refused at first sight, and of 101 safe ones 8. The phrases were broadened
+// by fourth.tsv, from which two that are no fault of their recipe were taken out;
+// of fourthheld.tsv that made no difference to what is found, and three false alarms
+// were mended. Which unsafe sentences of heldout.tsv and fourthheld.tsv are missed
+// was not looked at, and they are not printed: they tell how the rules do on words
+// that nobody tuned them for.
 var freshFiles = []struct {
 	name        string
 	leastRecall float64
@@ -29,6 +33,8 @@ var freshFiles = []struct {
 	{"heldout.tsv", 0.85, false},
 	{"second.tsv", 0.92, true},
 	{"third.tsv", 0.90, true},
+	{"fourth.tsv", 0.88, true},
+	{"fourthheld.tsv", 0.65, false},
 }
 
 // TestFresh counts how many unsafe sentences are found, by the rule that they

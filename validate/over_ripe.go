@@ -15,7 +15,7 @@ or the compost.`,
 	},
 	Practice: &Practice{
 		Phrases: `overripe|over_ripe|bruised|mushy|past_their_prime|past_their_best|past_its_prime|rotten|rotting|half_rotten|going_soft ... perfect|great|ideal|fine|good|best|right|wonderful|work|works|okay|ok .. for|in|here
-			perfect|great|ideal|good|fine|best|way|works|use|time .. for|to_use|to_use_up|up|with|place .. overripe|over_ripe|bruised|mushy|rotten|past_their_prime
+			perfect|great|ideal|good|fine|best|way|works|use|time|place|home|recipe|job .. for|to_use|to_use_up|up|with|place .. overripe|over_ripe|bruised|mushy|rotten|past_their_prime
 			use~|can|save~|canning|choose .. overripe|over_ripe|bruised|mushy|rotten .. tomato~|tomatoes|fruit|fruits|peaches|pears|apples|berries|plums|ones|produce
 			seconds .. perfect|great|ideal|good|fine for|in; maybe canning|salsa|sauce|jam is .. best|perfect|great|ideal .. use|way|place|home .. for .. @it; overripe|over_ripe|bruised is|are fine|ok|okay|good|perfect|best
 			use~|use_up|can|save~|canning .. squishy|squashy|split|wrinkled|wrinkly|shrivelled|shriveled|spoiling|damaged|half_spoiled .. tomato~|tomatoes|fruit|fruits|peaches|pears|apples|berries|plums|ones|produce

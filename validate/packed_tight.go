@@ -17,7 +17,8 @@ do not shake or press them down.`,
 	},
 	Practice: &Practice{
 		Phrases: `pack~|press~|push~|tamp~|fill~|stuff~|squeeze~|cram~|shake~ .. tightly|firmly|tight|down|hard; pack~|press~|push~ .. as_much|as_many .. as; tightly|firmly pack~|packed
-			ram~|jam~|wedge~|force~|cram~|stuff~|pack~ .. in|into|down|@it .. tight|tightly|hard|firmly|as_many|as_much`,
+			ram~|jam~|wedge~|force~|cram~|stuff~|pack~ .. in|into|down|@it .. tight|tightly|hard|firmly|as_many|as_much
+			as_many|as_much .. as .. @jar .. hold~|take~|will|can`,
 		Where:   packedLoosely,
 		Message: "this food is packed loosely, not pressed down",
 		Advice:  "Fill the jars loosely.",

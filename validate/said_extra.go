@@ -20,7 +20,8 @@ pepper as well, and anything at all may be stirred in when the jar is opened.`,
 			add~|put~|throw~|toss~|stir~ .. can|tin|cup|handful|bunch|pound of .. corn|beans|peas|mushrooms|carrots|celery|onions|peppers
 			tuck~|slip~|drop~|push~|poke~ .. few|several|handful .. @vegetable .. in|into .. @jar
 			thicken~ .. with .. flour|cornstarch|corn_starch|cornflour|arrowroot|tapioca ... before|jar~|jars|can|canning|process~; flour|cornstarch|corn_starch|cornflour|arrowroot .. to|in|into .. each|every .. @jar
-			butter|cream|milk|cheese|lard|bacon|oil .. in|into|to .. each|every .. @jar; add~|put~|drop~ .. butter|cream|milk|cheese|lard|bacon .. @jar`,
+			butter|cream|milk|cheese|lard|bacon|oil .. in|into|to .. each|every .. @jar; add~|put~|drop~ .. butter|cream|milk|cheese|lard|bacon .. @jar
+			with|like|likes|want|wants|prefer .. extra|another|more|twice|double .. @vegetable; can|tin|cup|handful|bunch|pound of .. corn|beans|peas|mushrooms|carrots|celery|onions|peppers .. thrown|tossed|stirred|added|mixed in`,
 		Where:   addedForJars,
 		Message: "the process was not tested with that",
 		Advice:  "Say: stir it in when the jar is opened, or leave it out.",
@@ -32,5 +33,5 @@ func addedForJars(t *Text, s *sentence, h hit) bool {
 	if t.Recipe == nil || !inCanned(t, s, h) || s.has(famOpened) || s.has(famEat) && !s.isAny(h.from, "use") {
 		return false
 	}
-	return !s.anyOf("fewer less dried powder powdered flakes serve supper dinner soup stew plate pot skillet pan toast bread water salt")
+	return !s.anyOf("fewer less cut reduce dried powder powdered flakes serve supper dinner soup stew plate pot skillet pan toast bread water salt")
 }

@@ -69,5 +69,5 @@ func (t *Text) largestJar() (largest content.Jar) {
 // fillsJars reports whether the sentence is about jars that are filled or
 // processed, and not about amounts.
 func (s *sentence) fillsJars() bool {
-	return s.has(famFill) || s.has(famProcess) || s.anyOf("jars jar take takes need use") || len(s.timesOfProcess(nil)) > 0
+	return s.has(famFill) || s.has(famProcess) || s.anyOf("jars jar take takes need use") || s.anyOf("put") && s.anyOf("up") || len(s.timesOfProcess(nil)) > 0
 }

@@ -23,7 +23,8 @@ is that it was processed for the tested time and that its seal has held.`,
 			looks|smells fine|good|okay .. so|and? .. safe|eat|edible; as_long_as .. looks|smells .. fine|good|okay|right|clear
 			nothing|no|not|isn't|doesn't|don't .. smell~|smells|looks|odd|off|funny|bad ... dig_in|tuck_in|go_ahead|enjoy|good_to_go|safe|eat_it; clear|bright and|so .. dig_in|tuck_in|go_ahead|fine_to_eat|good_to_eat
 			know|tell|decide|judge .. by|from .. smell|look|nose|sniff; smells|looks|seems|smell|look all_right|alright|right|normal|ok|okay|fine|good|fresh .. it_is|eat|safe|use|then|dig|tuck|keep; give~ .. sniff|whiff; trust|follow|believe|use .. nose|eyes|senses; spoiled|bad|toxic jar~|food|jars ... give~ .. away|show~|stink~|reek~
-			tell|know|spot|recognise|recognize ... by|from .. stink|stench|smell|reek|odour|odor|whiff|nose`,
+			tell|know|spot|recognise|recognize ... by|from .. stink|stench|smell|reek|odour|odor|whiff|nose
+			nose|eyes|smell will|would|can|does|should? tell~|let~|warn~ .. you|know|if|when; bad|spoiled|turned beans|corn|meat|fish|tomatoes|food stink~|reek~|smell~`,
 		Where:   notFerment,
 		Message: "nobody can see or smell botulism",
 		Advice:  "Say instead what to throw out: bulging, leaking, spurting, mouldy, or not processed as tested.",
@@ -32,5 +33,5 @@ is that it was processed for the tested time and that its seal has held.`,
 
 // notFerment leaves out a crock, whose smell tells when it is done.
 func notFerment(t *Text, s *sentence, _ hit) bool {
-	return !t.hasWay(content.Fermenting) || s.anyOf("botulism")
+	return !s.anyOf("ripe") && (!t.hasWay(content.Fermenting) || s.anyOf("botulism"))
 }

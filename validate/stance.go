@@ -129,7 +129,7 @@ func (s *sentence) condemnedNext() bool {
 // you can't."
 func (s *sentence) takenBackAtEnd(h hit) bool {
 	for _, c := range s.cues {
-		if cue(c.owner) == cueDeny && c.from > h.to && c.to == s.len() && s.anyIn("but and", c.from-4, c.from) {
+		if cue(c.owner) == cueDeny && c.from > h.to && c.to == s.len() && s.anyIn("but and please", c.from-4, c.from) {
 			return true
 		}
 	}

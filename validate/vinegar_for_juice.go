@@ -24,7 +24,8 @@ dose of vinegar of its own.`,
 			lemon|lime juice? .. can|may|could be? replaced|swapped|substituted|exchanged .. with|by|for .. vinegar; vinegar .. is|makes .. fine|good|easy|same substitute|replacement .. for .. lemon|lime|juice
 			maybe use~|take~|add~|put~ .. same|equal amount|quantity|measure .. of? vinegar; swap~|trade~|change~ .. lemon|lime juice .. for ... vinegar
 			vinegar stands|stand|fills|fill|steps|serves|substitutes|works|does .. for|as .. lemon|lime
-			maybe vinegar .. does|do|will_do|works|serves .. same|just_as|too|instead|job`,
+			maybe vinegar .. does|do|will_do|works|serves .. same|just_as|too|instead|job
+			maybe vinegar .. does|do|works|will .. trick|fine|nicely|well`,
 		Where:   noVinegarDose,
 		Message: "vinegar is weaker than bottled lemon or lime juice",
 		Advice:  "Keep the bottled juice.",

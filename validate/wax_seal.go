@@ -25,8 +25,11 @@ processed. Discs of waxed paper close nothing either.`,
 	},
 }
 
-// waxIsWax leaves out waxed paper, wax beans and wax peppers.
+// waxIsWax leaves out waxed paper, wax beans, wax peppers and the wax of letters.
 func waxIsWax(_ *Text, s *sentence, h hit) bool {
+	if s.anyOf("label labels envelope tag tags ribbon") {
+		return false
+	}
 	for i := h.from; i < h.to; i++ {
 		if s.isAny(i, "wax waxed paraffin") && s.isAny(i+1, "paper bean beans pepper peppers lined gourd cucumber cucumbers lamp heater stove") {
 			return false
