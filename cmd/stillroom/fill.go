@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 
 	"stillroom/content"
 	"stillroom/validate"
@@ -38,14 +39,15 @@ type fillCommand struct {
 }
 
 func (c *fillCommand) run(p *program) int {
-	if err := isFile(c.File); err != nil {
+	if err := c.isForRecipe(); err != nil {
 		return p.fail(err)
 	}
 	before, err := os.ReadFile(c.File)
 	if err != nil {
 		return p.fail(err)
 	}
-	if r, _ := content.ReadRecipe(filepath.ToSlash(c.File), before); r.Withdrawn != nil {
+	r, _ := content.ReadRecipe(filepath.ToSlash(c.File), before)
+	if r.Withdrawn != nil {
 		return p.refuseWithdrawn(r)
 	}
 	filled, why := validate.Fill(filepath.ToSlash(c.File), before, c.Day.orToday())
@@ -63,7 +65,23 @@ func (c *fillCommand) run(p *program) int {
 	for _, r := range filled.Remarks {
 		p.say("%s", r)
 	}
-	return p.sayLeft(filled)
+	return p.sayLeft(r, filled)
+}
+
+// isForRecipe refuses what is there, but is no recipe of the site in which it
+// lies. A recipe may lie elsewhere while it is written.
+func (c *fillCommand) isForRecipe() error {
+	if err := isFile(c.File); err != nil {
+		return err
+	}
+	site, err := siteOf(c.File)
+	if err != nil {
+		return nil
+	}
+	if file, ok := relativeTo(site, c.File); ok && content.SortOf(file) != content.ARecipe {
+		return noRecipe(file)
+	}
+	return nil
 }
 
 // show prints findings without their counts.
@@ -74,13 +92,18 @@ func (p *program) show(fs []validate.Finding) {
 }
 
 // sayLeft says what fill could not put right, or that there was nothing to do.
-func (p *program) sayLeft(filled validate.Filled) int {
+func (p *program) sayLeft(r *content.Recipe, filled validate.Filled) int {
 	if len(filled.Left) > 0 {
 		p.show(filled.Left)
 		p.say("These are yours to put right. Until then the recipe is not said to be checked.")
 		return refused
 	}
-	if len(filled.Written) == 0 {
+	cites := slices.ContainsFunc(r.Keeping, func(k content.Keeping) bool { return k.Process.Set() })
+	switch {
+	case len(filled.Written) > 0:
+	case !cites:
+		p.say("It cites no process, so there are no values to write in. stillroom processes lists those that there are.")
+	default:
 		p.say("Nothing had to be written.")
 	}
 	return succeeded

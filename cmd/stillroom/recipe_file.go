@@ -22,12 +22,16 @@ func (p *program) recipe(name string) (r *content.Recipe, status int) {
 func (p *program) recipeOf(s *content.Site, file string) (r *content.Recipe, status int) {
 	at := slices.IndexFunc(s.Recipes, func(r *content.Recipe) bool { return r.File == file })
 	if at < 0 {
-		return nil, p.fail(fmt.Errorf("%s is no recipe: those lie in content/recipes, and end in .md", file))
+		return nil, p.fail(noRecipe(file))
 	}
 	if r := s.Recipes[at]; r.Withdrawn != nil {
 		return nil, p.refuseWithdrawn(r)
 	}
 	return s.Recipes[at], succeeded
+}
+
+func noRecipe(file string) error {
+	return fmt.Errorf("%s is no recipe: those lie in content/recipes, and end in .md", file)
 }
 
 // judgeFile judges the site in which a file lies, and gives the file's path
