@@ -14,7 +14,11 @@ const again = 7; // days, after which a copy is asked for anew when its reader i
 const patience = 4000; // milliseconds until a copy is shown while the site is still awaited
 
 const savedAt = (page) => Number(page.headers.get("x-saved"));
-const age = (page) => Math.floor((Date.now() - savedAt(page)) / day);
+const midnight = (time) => new Date(time).setHours(0, 0, 0, 0);
+// age counts nights, as readers do. It is below 0 if the clock of the device was put back.
+const age = (page) => Math.round((midnight(Date.now()) - midnight(savedAt(page))) / day);
+// shown tells the copies that may be read from those that are too old, or of no day.
+const shown = (page) => age(page) < oldest;
 const pathOf = ({ url }) => new URL(url).pathname;
 const pages = async (cache) => (await cache.keys()).map(pathOf).filter((path) => path === lost || recipe.test(path));
 const fetchNew = (path) => fetch(path, { cache: "no-cache", redirect: "manual" });
@@ -50,7 +54,7 @@ async function read(event, path) {
   const answer = fetch(event.request, { cache: "no-cache" }), keeps = recipe.test(path);
   event.waitUntil(answer.then((page) => keeps && note(path, page.clone())).then(tend).catch(() => {}));
   let copy = keeps && (await caches.match(path));
-  if (copy && age(copy) >= oldest) copy = null;
+  if (copy && !shown(copy)) copy = null;
   try {
     if (!copy) return await answer;
     const page = await Promise.race([answer, new Promise((late) => setTimeout(late, patience))]);
@@ -72,13 +76,25 @@ async function keep(cache, path, html, headers) {
   html = html.replace(/<source\b[^>]*>/g, "").replace(/ srcset="[^"]*"/g, ""); // one size of each picture
   for (const name of ["content-encoding", "content-length", "vary"]) headers.delete(name);
   headers.set("x-saved", Date.now());
+  const put = () => cache.put(path, new Response(html, { headers }));
   try {
-    await cache.put(path, new Response(html, { headers }));
+    await put().catch(() => makeRoom(cache).then(put));
   } catch {
-    await cache.delete(path); // there is no room: no copy is better than the one before
+    return cache.delete(path); // there is no room: no copy is better than the one before
   }
   await gather(cache, html).catch(() => {}); // the words can be read without the rest
-  for (const old of (await pages(cache)).filter((path) => path !== lost).slice(0, -most)) await cache.delete(old);
+  await forget(cache, -most);
+}
+
+// forget throws away the copies that were kept first, up to a place in their row.
+async function forget(cache, end) {
+  for (const old of (await pages(cache)).filter((path) => path !== lost).slice(0, end)) await cache.delete(old);
+}
+
+// makeRoom gives up the older half of what is kept for what is read now.
+async function makeRoom(cache) {
+  await forget(cache, Math.ceil((await pages(cache)).length / 2));
+  await sweep(cache);
 }
 
 // parts are the files that a page or a style asks for. Their names tell their bytes.
@@ -95,17 +111,25 @@ async function gather(cache, text) {
 }
 
 // tend, once in the life of a worker, asks anew for old copies, and throws away
-// what no copy needs. If the site has no worker any more, it leaves.
+// what is too old to be read. If the site has no worker any more, it leaves.
 let tended;
 async function tend() {
   if (tended) return;
   tended = true;
   if ([404, 410].includes((await fetch(location, { method: "HEAD", cache: "no-store" })).status)) return leave();
-  const cache = await caches.open(store), wanted = new Set();
+  const cache = await caches.open(store);
   let left = navigator.connection?.saveData ? 0 : 10;
   for (const path of await pages(cache)) {
-    if (age(await cache.match(path)) >= again && left-- > 0) await note(path, await fetchNew(path));
+    const copy = await cache.match(path), days = age(copy);
+    if (!(days >= 0 && days < again) && left-- > 0) await note(path, await fetchNew(path)).catch(() => {});
+    else if (path !== lost && !shown(copy)) await cache.delete(path);
   }
+  await sweep(cache);
+}
+
+// sweep throws away the files that no copy needs.
+async function sweep(cache) {
+  const wanted = new Set();
   for (const path of await pages(cache)) {
     for (const part of parts(await (await cache.match(path)).text())) {
       wanted.add(part);
@@ -121,7 +145,7 @@ async function leave() {
 }
 
 const dated = (page) => new Intl.DateTimeFormat("en-GB", { dateStyle: "long" }).format(savedAt(page));
-const ago = (days) => (days < 1 ? "today" : days < 2 ? "yesterday" : `${days} days ago`);
+const ago = (days) => ["today", "yesterday"][days] ?? (days < 0 ? "by a clock that has been put back since" : `${days} days ago`);
 
 async function told(path, copy) {
   const html = await copy.text(), date = dated(copy);
@@ -138,7 +162,7 @@ async function list() {
   if (!page) return Response.error();
   for (const path of (await pages(cache)).reverse()) {
     const copy = await cache.match(path);
-    if (path === lost || path.endsWith("/card/") || age(copy) >= oldest) continue;
+    if (path === lost || path.endsWith("/card/") || !shown(copy)) continue;
     const name = /<title>([^<]*?)( · [^·<]*)?</.exec(await copy.text())?.[1] ?? path;
     items.push(`<li><a href="${path}">${name}</a> saved on ${dated(copy)}</li>`);
   }
