@@ -1,5 +1,5 @@
 // Every link of every page, by linkinator: pages, pictures, scripts, what CSS and structured data point at, and the
-// fragments.   node links.mjs SITE ADDRESS
+// fragments.   node links.mjs SITE [ADDRESS]
 // Links to the site's own address are followed in this copy; links to others are not followed. Feeds and the sitemap,
 // which linkinator does not read, are searched for addresses of the site.
 import { Readable } from 'node:stream';
@@ -8,8 +8,12 @@ import { extractFragmentIds, getLinks } from './node_modules/linkinator/build/sr
 import { serve } from './serve.mjs';
 import { address, files, read, report } from './site.mjs';
 
-const [root, home] = process.argv.slice(2);
+const [root, home = canonical()] = process.argv.slice(2);
 const server = await serve(root);
+// canonical is the site's address, as its first page tells it; without one, nothing begins with it.
+function canonical() {
+  return /<link rel="canonical" href="([^"]+)"/.exec(read(root, 'index.html'))?.[1] ?? 'none:';
+}
 const own = new RegExp('^' + home.replace(/\/$/, '').replaceAll('.', '\\.') + '(?=/|$)');
 const local = link => link.replace(own, server.url);
 const short = link => link?.replace(server.url, '');
