@@ -9,13 +9,14 @@ package themes
 
 import (
 	"embed"
-	"errors"
 	"fmt"
 	"html/template"
 	"io"
 	"io/fs"
 	"path"
 	"strings"
+
+	"stillroom/themes/press"
 )
 
 // BuiltIn is the name of the theme that is part of the program.
@@ -27,7 +28,7 @@ var builtIn embed.FS
 // A Theme is ready to write pages. It may be used by several goroutines.
 type Theme struct {
 	Files []File // in order of name
-	pages map[string]*template.Template
+	pages map[string]*press.Press
 }
 
 // A File is published as it is, under a name that says what is in it. A style
@@ -59,40 +60,37 @@ func Load(overrides fs.FS) (*Theme, error) {
 
 // Write writes a page of the given kind: recipe, episode, home.
 func (t *Theme) Write(w io.Writer, kind string, page any) error {
-	tmpl, ok := t.pages[kind]
+	p, ok := t.pages[kind]
 	if !ok {
 		return fmt.Errorf("the theme has no page for %q", kind)
 	}
-	return tmpl.Execute(&sheet{w, maxPage}, page)
+	return p.Print(w, page)
+}
+
+// Sets tells why pages of a kind are printed slowly, by html/template alone: a
+// theme may use more of its language than press knows. It is nil if they are not.
+func (t *Theme) Sets(kind string, page any) error {
+	p, ok := t.pages[kind]
+	if !ok {
+		return fmt.Errorf("the theme has no page for %q", kind)
+	}
+	return p.Sets(page)
 }
 
 // maxPage is the most bytes that a page may have. A list of 50,000 recipes has a
 // fifth of it; a template that goes round in circles would fill the memory.
 const maxPage = 100 << 20
 
-// A sheet is what a page is written on.
-type sheet struct {
-	w    io.Writer
-	room int
-}
-
-func (s *sheet) Write(b []byte) (int, error) {
-	if s.room -= len(b); s.room < 0 {
-		return 0, errors.New("the page grows beyond all measure: the theme writes something over and over")
-	}
-	return s.w.Write(b)
-}
-
 // parse reads the shared parts once, and gives each page a copy of them in
 // which its own "main" stands.
-func parse(parts, pages []File) (map[string]*template.Template, error) {
+func parse(parts, pages []File) (map[string]*press.Press, error) {
 	shared := template.New("").Option("missingkey=error")
 	for _, p := range parts {
 		if err := parseInto(shared, "parts", p); err != nil {
 			return nil, err
 		}
 	}
-	parsed := make(map[string]*template.Template, len(pages))
+	parsed := make(map[string]*press.Press, len(pages))
 	for _, p := range pages {
 		own := template.Must(shared.Clone())
 		if err := parseInto(own, "pages", p); err != nil {
@@ -102,7 +100,7 @@ func parse(parts, pages []File) (map[string]*template.Template, error) {
 		if shell == nil {
 			return nil, fmt.Errorf("the theme has no part that defines %q", "shell")
 		}
-		parsed[strings.TrimSuffix(p.Name, path.Ext(p.Name))] = shell
+		parsed[strings.TrimSuffix(p.Name, path.Ext(p.Name))] = press.New(shell, maxPage)
 	}
 	return parsed, nil
 }
