@@ -1,5 +1,11 @@
 package validate
 
+import (
+	"slices"
+
+	"stillroom/content"
+)
+
 // saidExtra reports readers told to put into jars what no process was tested
 // with: as many peppers as they like, flour, a knob of butter.
 var saidExtra = &Rule{
@@ -28,10 +34,42 @@ pepper as well, and anything at all may be stirred in when the jar is opened.`,
 	},
 }
 
-// addedForJars leaves out what goes in when a jar is opened, and what stays cold.
+// addedForJars leaves out what goes in when a jar is opened, what stays cold, and
+// more of what fills the jars.
 func addedForJars(t *Text, s *sentence, h hit) bool {
-	if t.Recipe == nil || !inCanned(t, s, h) || s.has(famOpened) || s.has(famEat) && !s.isAny(h.from, "use") {
+	if t.Recipe == nil || !inCanned(t, s, h) || s.has(famOpened) || s.has(famEat) && !s.isAny(h.from, "use") || t.fillsMoreJars(s, h) {
 		return false
 	}
 	return !s.anyOf("fewer less cut reduce dried powder powdered flakes serve supper dinner soup stew plate pot skillet pan toast bread water salt")
+}
+
+// fillsMoreJars reports whether the vegetable of a hit is the only one of a
+// recipe for a pressure canner: more of it fills more jars. More of it in every
+// jar is another pack, and under vinegar it takes more acid.
+func (t *Text) fillsMoreJars(s *sentence, h hit) bool {
+	if !t.hasWay(content.PressureCanner) || t.hasWay(content.BoilingWater, content.AtmosphericSteam) || len(t.Recipe.Produce) != 1 {
+		return false
+	}
+	if s.has(famJar) && s.anyOf("each every") {
+		return false
+	}
+	for i := h.from; i < h.to; i++ {
+		if s.is(i, famVegetable) && !t.isTheProduce(s, i) {
+			return false
+		}
+	}
+	return true
+}
+
+// isTheProduce reports whether a vegetable is the one of the recipe: beans are
+// its green beans, and kidney beans or a can of beans are not.
+func (t *Text) isTheProduce(s *sentence, i int) bool {
+	name := t.Recipe.Produce[0].V
+	if !slices.Contains(singulars(name), singular(s.word(i))) || s.anyIn("can cans tin tins canned", i-3, i) {
+		return false
+	}
+	alone, _ := LookUpProduce(s.word(i))
+	called, ok := LookUpProduce(s.words(max(i-1, 0), i+1))
+	its, _ := LookUpProduce(name)
+	return !ok || called.Name == alone.Name || called.Name == its.Name
 }
