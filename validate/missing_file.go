@@ -3,6 +3,9 @@ package validate
 import (
 	"fmt"
 	"path"
+	"slices"
+
+	"golang.org/x/text/unicode/norm"
 
 	"stillroom/content"
 )
@@ -39,7 +42,10 @@ func checkMissingFile(s *content.Site) []Finding {
 
 func notThere(f content.Field[string], at string, names []string) Finding {
 	advice := "Put the file there, or correct its name; capitals count."
-	if n := nearest(f.V, names, 1); len(n) > 0 {
+	twin := func(name string) bool { return norm.NFC.String(name) == norm.NFC.String(f.V) }
+	if slices.ContainsFunc(names, twin) {
+		advice = "A file is there whose accents are other characters that look the same. Name it anew, with plain letters."
+	} else if n := nearest(f.V, names, 1); len(n) > 0 {
 		advice = fmt.Sprintf("Is it %s? %s", n[0], advice)
 	}
 	return Finding{Pos: f.Pos, Message: fmt.Sprintf("there is no file %s", at), Advice: advice}
