@@ -22,7 +22,7 @@ const (
 func recipeAddress(r *content.Recipe) string   { return recipesAddress + r.Slug + "/" }
 func episodeAddress(e *content.Episode) string { return showNotesAddress + e.Slug + "/" }
 func pageAddress(p *content.Page) string       { return "/" + p.Slug + "/" }
-func produceAddress(name string) string        { return "/produce/" + slug(name) + "/" }
+func produceAddress(name string) string        { return "/produce/" + portable(slug(name)) + "/" }
 func monthAddress(m time.Month) string         { return "/season/" + strings.ToLower(m.String()) + "/" }
 func wayAddress(w content.Way) string          { return "/keeping/" + string(w) + "/" }
 
@@ -47,6 +47,15 @@ func slug(name string) string {
 		b.WriteString(ascii)
 	}
 	return b.String()
+}
+
+// portable gives a number to what Windows would take for a device: the site may
+// be made or kept there.
+func portable(slug string) string {
+	if content.IsDevice(slug) {
+		return slug + "-1"
+	}
+	return slug
 }
 
 // plain gives the ASCII letters for a lower-case letter or a digit, a number

@@ -25,6 +25,18 @@ func TestSlug(t *testing.T) {
 	}
 }
 
+// Windows has no files of some names, with whatever ending.
+func TestPortable(t *testing.T) {
+	for name, want := range map[string]string{"Aux.jpg": "aux-1", "nul": "nul-1", "con man.png": "con-man", "plums.jpg": "plums", "com1.mp3": "com1-1"} {
+		if got := stem(name); got != want {
+			t.Errorf("stem(%q) = %q, want %q", name, got, want)
+		}
+	}
+	if got, want := produceAddress("con"), "/produce/con-1/"; got != want {
+		t.Errorf("got %s, want %s", got, want)
+	}
+}
+
 func FuzzSlug(f *testing.F) {
 	f.Add("jalapeño peppers")
 	f.Add("\xff/..")

@@ -125,7 +125,9 @@ func hashed(name string, data []byte) string {
 func addressed(name, ext, sum string) string { return "/assets/" + stem(name) + "." + sum[:16] + ext }
 
 // stem is what of a file's name stands in its address.
-func stem(name string) string { return slug(strings.TrimSuffix(path.Base(name), path.Ext(name))) }
+func stem(name string) string {
+	return portable(slug(strings.TrimSuffix(path.Base(name), path.Ext(name))))
+}
 
 // references are the url(NAME) of a style, NAME being a file of the theme.
 var references = regexp.MustCompile(`url\(\s*["']?([^"'()\s]+)["']?\s*\)`)

@@ -8,8 +8,8 @@ import (
 )
 
 // Slug makes a name fit for an address: lower-case ASCII letters and digits,
-// with a hyphen between words. It is empty if the name holds nothing that
-// could be kept.
+// with a hyphen between words, and a number behind what Windows takes for a
+// device. It is empty if the name holds nothing that could be kept.
 func Slug(name string) string {
 	var b strings.Builder
 	gap := false
@@ -25,6 +25,9 @@ func Slug(name string) string {
 		case !unicode.Is(unicode.Mn, r) && !strings.ContainsRune("'’", r):
 			gap = true
 		}
+	}
+	if IsDevice(b.String()) {
+		b.WriteString("-1")
 	}
 	return b.String()
 }
@@ -72,10 +75,14 @@ func isSlug(s string) bool {
 // slug gives the slug of the file's name, and reports a name that makes none.
 func (s *source) slug() string {
 	name := strings.TrimSuffix(path.Base(s.file), ".md")
-	if isSlug(name) {
+	proposed := Slug(name)
+	switch {
+	case IsDevice(name):
+		s.fault(Pos{File: s.file}, BadFileName, fmt.Sprintf("Windows keeps the name %q for itself", clip(name)), "name it "+proposed+".md, or say more")
+		return proposed
+	case isSlug(name):
 		return name
 	}
-	proposed := Slug(name)
 	advice := "name it with lower-case letters, digits and hyphens"
 	if proposed != "" {
 		advice = "name it " + proposed + ".md"

@@ -17,6 +17,11 @@ func TestSlug(t *testing.T) {
 		{"syltetøj", "syltetoej"},
 		{"ćwikła", "cwikla"},
 		{"½ batch", "batch"},
+		{"Con", "con-1"},
+		{"LPT 9", "lpt-9"},
+		{"lpt9", "lpt9-1"},
+		{"com10", "com10"},
+		{"nul-free", "nul-free"},
 		{"漬物", ""},
 		{"", ""},
 	} {
