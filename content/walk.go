@@ -38,9 +38,23 @@ func (w *walk) each(folder string, found func(file string, kind fs.FileMode) err
 		case !utf8.ValidString(file):
 			w.refuse(strings.ToValidUTF8(file, "\uFFFD"), "the name of this file is not UTF-8", "name it anew")
 			return nil
+		case strings.ContainsFunc(file, isUnwritten):
+			w.refuse(strings.Map(replaceUnwritten, file), "the name of this file holds a character that is not seen", "name it anew")
+			return nil
 		}
 		return found(file, e.Type())
 	})
+}
+
+// isUnwritten reports whether a character of a name would be obeyed, or hide the
+// name, where it is printed.
+func isUnwritten(r rune) bool { return r == '\t' || isControl(r) || isHidden(r) }
+
+func replaceUnwritten(r rune) rune {
+	if isUnwritten(r) {
+		return utf8.RuneError
+	}
+	return r
 }
 
 // has reports whether there is a file at a path, and it may be read.
