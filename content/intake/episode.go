@@ -12,8 +12,6 @@ import (
 
 	"github.com/mmcdole/gofeed"
 	ext "github.com/mmcdole/gofeed/extensions"
-
-	"stillroom/content"
 )
 
 // episode writes show notes.
@@ -63,15 +61,14 @@ func writeBeside(f *front, item *gofeed.Item, name, do string) {
 
 // uniqueSlug gives an address to a title; the second of a name gets a number.
 func uniqueSlug(title string, taken map[string]int) string {
-	slug := content.Slug(title)
-	if slug == "" {
-		slug = "episode"
+	slug := slugOf(title, "episode")
+	unique := slug
+	for taken[unique] > 0 {
+		taken[slug]++
+		unique = fmt.Sprintf("%s-%d", slug, taken[slug])
 	}
-	taken[slug]++
-	if n := taken[slug]; n > 1 {
-		return fmt.Sprintf("%s-%d", slug, n)
-	}
-	return slug
+	taken[unique]++
+	return unique
 }
 
 // podcast gives the elements of the open podcast namespace.

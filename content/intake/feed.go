@@ -26,6 +26,9 @@ func IsFeed(data []byte) bool {
 // the feed, and what was left out. An error means that it could not be read at
 // all. Nothing is fetched.
 func ReadFeed(name string, data []byte) ([]Arrival, []Trouble, error) {
+	if err := overgrown(name, data); err != nil {
+		return nil, nil, err
+	}
 	feed, err := gofeed.NewParser().Parse(bytes.NewReader(data))
 	if err != nil {
 		return nil, nil, fmt.Errorf("%s is no feed that can be read: %w", name, err)
@@ -34,6 +37,7 @@ func ReadFeed(name string, data []byte) ([]Arrival, []Trouble, error) {
 	var troubles []Trouble
 	lines := itemLines(data)
 	slugs, guids := make(map[string]int), make(map[string]bool)
+	marks := 0
 	for i, item := range feed.Items {
 		pos := content.Pos{File: name}
 		if len(lines) == len(feed.Items) {
@@ -48,7 +52,11 @@ func ReadFeed(name string, data []byte) ([]Arrival, []Trouble, error) {
 		case item.GUID != "" && guids[item.GUID]:
 			troubles = append(troubles, Trouble{pos, fmt.Sprintf("entry %d, %q, has the guid of one before it and was left out", i+1, title)})
 			continue
+		case isTangled(item.Content), isTangled(item.Description), isTangled(item.Title), marks > mostMarked:
+			troubles = append(troubles, Trouble{pos, fmt.Sprintf("entry %d, %q, is longer or more tangled than any that is written for people, and was left out", i+1, clipped(title))})
+			continue
 		}
+		marks += marksIn(item.Content) + marksIn(item.Description)
 		guids[item.GUID] = true
 		all = append(all, episode(item, audio, slugs))
 	}

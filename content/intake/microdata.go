@@ -1,6 +1,7 @@
 package intake
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -10,7 +11,7 @@ import (
 // readMicrodata reads the things that the attributes of a page describe, after
 // the HTML standard, 5 Microdata.
 func readMicrodata(root *html.Node) []*thing {
-	m := &microdata{ids: make(map[string]*html.Node), left: mostProps}
+	m := &microdata{ids: make(map[string]*html.Node), left: mostProps, paper: paper{room: mostData}}
 	for n := range root.Descendants() {
 		if id := attr(n, "id"); id != "" && m.ids[id] == nil {
 			m.ids[id] = n
@@ -28,6 +29,23 @@ func readMicrodata(root *html.Node) []*thing {
 type microdata struct {
 	ids  map[string]*html.Node
 	left int // how many elements may be looked at yet
+	paper
+}
+
+// A paper is what texts are written on, until it is full: elements that lie in
+// one another can say the same hundreds of times.
+type paper struct {
+	written strings.Builder
+	room    int // bytes
+}
+
+var errFull = errors.New("the paper is full")
+
+func (p *paper) Write(b []byte) (int, error) {
+	if p.room -= len(b); p.room < 0 {
+		return 0, errFull
+	}
+	return p.written.Write(b)
 }
 
 // mostProps is how many elements are looked at: references can make a small
@@ -74,7 +92,7 @@ func (m *microdata) prop(t *thing, n *html.Node, above []*html.Node) {
 		if scope {
 			v.thing = m.thing(n, above)
 		} else {
-			v.text = propText(n)
+			v.text = m.propText(n)
 		}
 		for _, name := range names {
 			t.add(shortType(name), v)
@@ -94,20 +112,20 @@ var valueIn = map[string]string{
 
 // propText gives the value of an element. A text keeps its elements, since a
 // list of steps is told by them.
-func propText(n *html.Node) string {
+func (m *microdata) propText(n *html.Node) string {
 	if name := valueIn[n.Data]; name != "" && hasAttr(n, name) {
 		return attr(n, name)
 	}
 	if hasAttr(n, "content") { // common on other elements too
 		return attr(n, "content")
 	}
-	var b strings.Builder
+	m.written.Reset()
 	for c := range n.ChildNodes() {
-		if err := html.Render(&b, c); err != nil {
+		if err := html.Render(&m.paper, c); err != nil {
 			return ""
 		}
 	}
-	return b.String()
+	return m.written.String()
 }
 
 func attr(n *html.Node, name string) string {

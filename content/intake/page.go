@@ -52,15 +52,38 @@ func ReadPage(p Page) ([]Arrival, []Trouble, error) {
 	}
 	r.rest()
 	var all []Arrival
-	for _, t := range distinct(found) {
+	for _, t := range r.readable(distinct(found)) {
 		a := r.recipe(t)
 		a.From = from
 		all = append(all, a)
 	}
-	if len(all) == 0 {
+	if len(all) == 0 && len(found) == 0 {
 		r.trouble(0, "holds no recipe that a program could read: neither JSON-LD nor microdata of schema.org")
 	}
 	return all, r.troubles, nil
+}
+
+// readable gives the recipes that may be read, and reports the others.
+func (r *reader) readable(found []*thing) []*thing {
+	var all []*thing
+	left := mostData
+	for _, t := range found {
+		weight, ok := weigh(t)
+		name := t.line("name", "headline")
+		ok = ok && len(name) <= longestName
+		left -= weight
+		if ok && left >= 0 && len(all) < mostRecipes {
+			all = append(all, t)
+			continue
+		}
+		at := bytes.Index(r.text, []byte(name[:min(len(name), 20)]))
+		why := "is longer or more tangled than any that is written for people"
+		if ok {
+			why = fmt.Sprintf("comes after %d others, and no more are read of a page", len(all))
+		}
+		r.trouble(at+1, fmt.Sprintf("the recipe %q %s, and was left out", clipped(name), why))
+	}
+	return all
 }
 
 // A reader reads one page.
@@ -82,7 +105,13 @@ func (r *reader) parse() error {
 	if err != nil {
 		return fmt.Errorf("%s: its letters could not be read: %w", r.Name, err)
 	}
-	r.text = bytes.ReplaceAll(bytes.TrimPrefix(text, []byte("\uFEFF")), []byte("\r\n"), []byte("\n"))
+	r.text = bytes.TrimPrefix(text, []byte("\uFEFF"))
+	for _, odd := range [][2]string{{"\r\n", "\n"}, {"\r", "\n"}, {"\x00", "\uFFFD"}} { // as html.Parse does it
+		r.text = bytes.ReplaceAll(r.text, []byte(odd[0]), []byte(odd[1]))
+	}
+	if err := overgrown(r.Name, r.text); err != nil {
+		return err
+	}
 	r.root, err = html.Parse(bytes.NewReader(r.text))
 	if err != nil {
 		return fmt.Errorf("%s: %w", r.Name, errDeep)
@@ -115,31 +144,45 @@ var declared = regexp.MustCompile(`(?i)<meta[^>]{1,200}charset\s*=\s*["']?([\w-]
 // place.
 func (r *reader) scripts() []*thing {
 	var things []*thing
-	from := 0
+	from, left := 0, mostData
 	for n := range r.root.Descendants() {
 		if n.Type != html.ElementNode || n.Data != "script" || n.FirstChild == nil ||
 			!strings.HasPrefix(strings.ToLower(strings.TrimSpace(attr(n, "type"))), "application/ld+json") {
 			continue
 		}
 		script := n.FirstChild.Data
-		at := bytes.Index(r.text[from:], []byte(script)) // a script is raw text: it stands there as it is
-		if at >= 0 {
-			at += from
-			from = at + len(script)
+		if left -= len(script) + ofScript; left < 0 {
+			r.trouble(r.place(script, &from)+1, "the page holds more JSON-LD than any that is written for people; from here on it was not read")
+			break
 		}
 		found, err := readJSONLD(script)
 		var broken *brokenJSON
-		if errors.As(err, &broken) {
-			r.trouble(at+broken.offset, "this JSON-LD is broken and was not read: "+broken.Error())
-			continue
+		if errors.As(err, &broken) && len(r.troubles) < mostTroubles {
+			r.trouble(r.place(script, &from)+broken.offset, "this JSON-LD is broken and was not read: "+broken.Error())
 		}
 		things = append(things, found...)
 	}
 	return things
 }
 
+// place finds where a script stands, behind from, which moves on to its end. A
+// script is raw text: it stands there as it is.
+func (r *reader) place(script string, from *int) int {
+	at := bytes.Index(r.text[*from:], []byte(script))
+	if at < 0 {
+		return *from
+	}
+	at += *from
+	*from = at + len(script)
+	return at
+}
+
 // trouble reports something at an offset of the text, from 1; 0 is nowhere.
+// Nobody reads hundreds of them.
 func (r *reader) trouble(offset int, says string) {
+	if len(r.troubles) >= mostTroubles {
+		return
+	}
 	pos := content.Pos{File: r.Name}
 	if before := offset - 1; before >= 0 && before <= len(r.text) {
 		pos.Line = bytes.Count(r.text[:before], []byte("\n")) + 1
@@ -157,7 +200,9 @@ func (r *reader) rest() {
 				r.address = addressOf(attr(n, "href"))
 			}
 		case "img":
-			r.images = append(r.images, image{src: attr(n, "src"), alt: oneLine(attr(n, "alt"))})
+			if src := attr(n, "src"); len(r.images) < mostImages {
+				r.images = append(r.images, image{src: src, name: fileOf(src), alt: oneLine(attr(n, "alt"))})
+			}
 		}
 	}
 }

@@ -11,17 +11,23 @@ import (
 )
 
 // An image is an element of the page.
-type image struct{ src, alt string }
+type image struct {
+	src, alt string
+	name     string // of its file
+}
 
-// maxPicture is the largest picture that is taken, in bytes.
-const maxPicture = 32 << 20
+const (
+	maxPicture    = 32 << 20 // bytes of the largest picture that is taken
+	mostAddresses = 20       // of pictures of a recipe, the first of which is taken that is there
+)
 
 // writePicture writes the picture of a recipe, and gives its file. It is taken
 // from the page itself or from beside it, and never fetched: where it cannot be
 // found, the author learns its address.
 func (r *reader) writePicture(f *front, t *thing, slug string) []File {
 	remote := ""
-	for _, address := range addressesOf(t.all("image", "thumbnailUrl", "photo"), 0) {
+	addresses := addressesOf(t.all("image", "thumbnailUrl", "photo"), 0)
+	for _, address := range addresses[:min(len(addresses), mostAddresses)] {
 		data, alt := r.picture(address)
 		ext := pictureEnding(data)
 		if ext == "" {
@@ -74,7 +80,7 @@ func (r *reader) picture(address string) (data []byte, alt string) {
 		if img.src == address && alt == "" {
 			alt = img.alt
 		}
-		if fileOf(img.src) != name {
+		if img.name != name {
 			continue
 		}
 		if data := r.beside(img.src); data != nil {

@@ -18,10 +18,7 @@ func (r *reader) recipe(t *thing) Arrival {
 	if name == "" {
 		name = strings.TrimSuffix(path.Base(r.Name), path.Ext(r.Name))
 	}
-	slug := content.Slug(name)
-	if slug == "" {
-		slug = "recipe"
-	}
+	slug := slugOf(name, "recipe")
 	method := partsOf(t.all("recipeInstructions", "instructions"))
 	f := new(front)
 	f.WriteString("---\n")
