@@ -39,6 +39,9 @@ func ingredientGroups(r *content.Recipe) []IngredientGroup {
 // it: a line that was put together in an unusual way is shown as it stands.
 func ingredientLine(r *content.Recipe, i content.Ingredient) IngredientLine {
 	a, known := amount.Of(r, i)
+	if sizedPiece(i) {
+		i.Item = i.Manner + " " + i.Item
+	}
 	if i.Unread != "" || !keepsWords(i) {
 		ms := standing(i, a, known)
 		return IngredientLine{Item: pieces(i.Text, ms), Optional: i.Optional, Fixed: i.Unread != "" || known && ms == nil}
@@ -57,6 +60,12 @@ func ingredientLine(r *content.Recipe, i content.Ingredient) IngredientLine {
 		}
 	}
 	return l
+}
+
+// sizedPiece reports whether a word that tells the size of pieces stands between
+// their number and their name, as in 12 whole cloves: it goes with the name.
+func sizedPiece(i content.Ingredient) bool {
+	return i.Manner != "" && strings.HasPrefix(i.Text, i.Amount.Text+" "+i.Manner+" "+i.Item)
 }
 
 // standing finds the amounts of a line that is shown as it stands. Where the

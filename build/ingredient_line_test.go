@@ -47,6 +47,8 @@ func TestIngredientLine(t *testing.T) {
 		{"5 cups pitted plums, from about 2½ lb", "{5 cups} (830 g) | pitted plums | from about {2½ lb}"},
 		{"14 tbsp bottled lemon juice, 2 tbsp to each jar", "{14 tbsp} | bottled lemon juice | 2 tbsp to each jar"},
 		{"6 lb cucumbers, 4 to 5 inches long", "{6 lb} (2.7 kg) | cucumbers | 4 to 5 inches long"},
+		{"12 whole cloves", "{12} | whole cloves"},
+		{"4 small onions (400 g), thinly sliced", "{4} (400 g) | small onions | thinly sliced"},
 		// Lines that are shown as they stand; their amounts grow all the same.
 		{"about 3 cups sugar", "about {3 cups} sugar"},
 		{"1 heaped tsp mace", "{1} heaped tsp mace"},
