@@ -33,8 +33,19 @@ func newMarkdown(out func(string) bool, figure func(file, alt string) *Picture) 
 	return m
 }
 
+// render writes HTML in which degrees do not part from their number at the end
+// of a line.
 func (m *markdown) render(b *bytes.Buffer, source []byte, n ast.Node) error {
-	return m.renderer.Render(b, source, n)
+	start := b.Len()
+	if err := m.renderer.Render(b, source, n); err != nil {
+		return err
+	}
+	if text := b.Bytes()[start:]; bytes.Contains(text, []byte(" °")) {
+		tied := bytes.ReplaceAll(text, []byte(" °"), []byte("\u00a0°"))
+		b.Truncate(start)
+		b.Write(tied)
+	}
+	return nil
 }
 
 // RegisterFuncs puts our own way of writing in the place of goldmark's, where
