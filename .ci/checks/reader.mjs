@@ -1,6 +1,6 @@
 // What a reader meets on a phone 320 px wide: nothing that the page's own security policy refuses, no sideways
-// scroll, also with the reader's own text spacing, nothing that jumps, nothing too small to hit, tables with heads
-// and captions, pictures with sizes.   node reader.mjs SITE PAGE...
+// scroll, also with the reader's own text spacing, tables of times in whole, nothing that jumps, nothing too small to
+// hit, tables with heads and captions, pictures with sizes.   node reader.mjs SITE PAGE...
 // Sources: WCAG 2.2, 1.4.10 reflow, 1.4.12 text spacing, 2.5.8 target size, 1.3.1 tables; Core Web Vitals (shift under
 // 0.1); HTML Living Standard (img dimensions); RFC 6596 (one canonical link); CSP level 3.
 import { visit } from './browser.mjs';
@@ -47,6 +47,8 @@ function facts() {
     const names = all('body *', e => e.getBoundingClientRect().right > room + 1).map(e => `${e.localName}.${e.className}`);
     return [...new Set(names)].slice(0, 6).join(' ') || 'something';
   };
+  // cut names the tables of times and pressures of which a reader sees no more than a part.
+  const cut = all('.wide:has(.scale)', e => e.scrollWidth > e.clientWidth).map(e => e.ariaLabel);
   const plain = wide();
   const spacing = new CSSStyleSheet();
   spacing.replaceSync('* {line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important} p {margin-bottom: 2em !important}');
@@ -54,6 +56,7 @@ function facts() {
   return {
     'scrolls sideways at 320 px': plain,
     'scrolls sideways with wide text spacing': plain ? '' : wide(),
+    'a table of times is cut off': cut.join('; '),
     'is refused by its own security policy': window.refused.join(', '),
     'shifts while it loads': window.shift > 0.1 && `${window.shift.toFixed(2)} (${window.moved})`,
     'control under 24 px': all('button, input, select, summary, textarea', small).map(e => e.outerHTML.slice(0, 80)).join(', '),

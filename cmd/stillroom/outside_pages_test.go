@@ -81,6 +81,7 @@ var pageCheckers = []outsider{
 			{"words that cannot be spaced out", all(
 				add("assets/*.css", ".tight{font:10px monospace;letter-spacing:0;white-space:nowrap}"),
 				insert(home, `<p class="tight">`+strings.Repeat("w", 45)+`</p>`)), "scrolls sideways with wide text spacing"},
+			{"a table of times cut off", insert(home, `<section class="wide" aria-label="Pints" tabindex="0"><table class="scale"><caption>x</caption><tr><th scope="col">`+strings.Repeat("w", 60)+`</th></tr></table></section>`), "a table of times is cut off: Pints"},
 			{"an inline style", insert(home, `<p style="color:red">x</p>`), "is refused by its own security policy: style-src"},
 			{"a table without heads", insert(home, "<table><tr><td>1</td></tr></table>"), "table without heads or caption"},
 			{"a picture without size", insert(home, `<img src="/favicon.ico" alt="">`), "picture without size"},
