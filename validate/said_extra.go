@@ -53,12 +53,16 @@ func (t *Text) fillsMoreJars(s *sentence, h hit) bool {
 	if s.has(famJar) && s.anyOf("each every") {
 		return false
 	}
+	more := false
 	for i := h.from; i < h.to; i++ {
-		if s.is(i, famVegetable) && !t.isTheProduce(s, i) {
+		if !s.is(i, famVegetable) {
+			continue
+		}
+		if more = t.isTheProduce(s, i); !more {
 			return false
 		}
 	}
-	return true
+	return more
 }
 
 // isTheProduce reports whether a vegetable is the one of the recipe: beans are
