@@ -235,3 +235,29 @@ func FuzzReadFeed(f *testing.F) {
 		}
 	})
 }
+
+// TestHalves holds that no amount changes by how a page is written: what is
+// half a cup must not become a cup. The bytes are those of the WHATWG Encoding
+// Standard's windows-1252 and UTF-8.
+func TestHalves(t *testing.T) {
+	page := func(head, half string) []byte {
+		return []byte(head + "\n<script type=application/ld+json>{\"@type\":\"Recipe\",\"name\":\"Cr\xc3\xa8me\",\"recipeIngredient\":[\"" + half + " cup (830 g) sugar\"]}</script>")
+	}
+	const utf, windows = "<meta charset=utf-8>", "<meta charset=windows-1252>"
+	for _, c := range []struct{ head, half, line, says string }{
+		{utf, "\xc2\xbd", "- ½ cup (830 g) sugar\n", ""},
+		{"", "\xc2\xbd", "- ½ cup (830 g) sugar\n", ""},
+		{windows, "\xbd", "- ½ cup (830 g) sugar\n", ""},
+		{utf, "\xbd\xbd", "- ½½ cup (830 g) sugar\n", "page:2: the page is to be UTF-8"},
+		{utf + "é ü", "\xbd", "- '? cup (830 g) sugar'\n", "page:2: letters are broken"},
+		{utf, "&frac12;", "- ½ cup (830 g) sugar\n", ""},
+	} {
+		all, troubles, err := ReadPage(Page{Name: "page", Data: page(c.head, c.half)})
+		if err != nil || len(all) != 1 || !strings.Contains(string(all[0].Text.Data), c.line) {
+			t.Errorf("%s with %q: no line %q: %v %v", c.head, c.half, c.line, all, err)
+		}
+		if says := fmt.Sprint(troubles); c.says == "" && len(troubles) > 0 || !strings.Contains(says, strings.TrimPrefix(c.says, "page:2: ")) || c.says != "" && troubles[0].Pos.Line != 2 {
+			t.Errorf("%s with %q says %s, want %q", c.head, c.half, says, c.says)
+		}
+	}
+}

@@ -13,6 +13,7 @@ import (
 	"golang.org/x/net/html"
 	"golang.org/x/net/html/charset"
 	"golang.org/x/text/encoding"
+	"golang.org/x/text/encoding/charmap"
 	"golang.org/x/text/encoding/unicode"
 
 	"stillroom/content"
@@ -101,7 +102,8 @@ var errDeep = errors.New("its elements are nested too deeply to be a page for pe
 // parse reads the page in the writing that it declares, or in the one that its
 // bytes suggest.
 func (r *reader) parse() error {
-	text, err := encodingOf(r.Data).NewDecoder().Bytes(r.Data)
+	letters, said := encodingOf(r.Data)
+	text, err := letters.NewDecoder().Bytes(r.Data)
 	if err != nil {
 		return fmt.Errorf("%s: its letters could not be read: %w", r.Name, err)
 	}
@@ -112,6 +114,11 @@ func (r *reader) parse() error {
 	if err := overgrown(r.Name, r.text); err != nil {
 		return err
 	}
+	if said != "" {
+		bad := invalidAt(r.Data)
+		pos := content.Pos{File: r.Name, Line: bytes.Count(r.Data[:bad], []byte("\n")) + 1}
+		r.troubles = append(r.troubles, Trouble{pos, said})
+	}
 	r.root, err = html.Parse(bytes.NewReader(r.text))
 	if err != nil {
 		return fmt.Errorf("%s: %w", r.Name, errDeep)
@@ -121,21 +128,58 @@ func (r *reader) parse() error {
 
 // encodingOf finds how letters are written, after the HTML standard: by the mark
 // of their order, or by what the first kilobyte declares. Many pages declare it
-// later, or not at all.
-func encodingOf(data []byte) encoding.Encoding {
-	e, _, certain := charset.DetermineEncoding(data, "")
-	if certain {
-		return e
-	}
-	if utf8.Valid(data) {
-		return unicode.UTF8
+// later, or not at all. What is said is for the author, where that is not true:
+// a half that is read as another letter, or not at all, is another recipe.
+func encodingOf(data []byte) (e encoding.Encoding, said string) {
+	e, name, certain := charset.DetermineEncoding(data, "")
+	switch {
+	case certain && name != "utf-8":
+		return e, ""
+	case utf8.Valid(data):
+		return unicode.UTF8, ""
 	}
 	if m := declared.FindSubmatch(data); m != nil {
-		if late, _ := charset.Lookup(string(m[1])); late != nil {
-			return late
+		if late, lateName := charset.Lookup(string(m[1])); late != nil {
+			e, name = late, lateName
 		}
 	}
-	return e
+	if name == "utf-8" {
+		return insteadOfUTF8(data)
+	}
+	return e, ""
+}
+
+// insteadOfUTF8 finds how a page is written that should be UTF-8 and is not:
+// as old programs write, or with letters broken.
+func insteadOfUTF8(data []byte) (e encoding.Encoding, said string) {
+	broken, sound := 0, 0
+	for rest := data; len(rest) > 0; {
+		r, size := utf8.DecodeRune(rest)
+		switch {
+		case r == utf8.RuneError && size == 1:
+			broken++
+		case size > 1:
+			sound++
+		}
+		rest = rest[size:]
+	}
+	if sound > broken {
+		return unicode.UTF8, "letters are broken from here on, and a question mark stands for each: put them right, amounts above all"
+	}
+	return charmap.Windows1252, "the page is to be UTF-8, and from here on it is not: it was read as windows-1252, so look at every letter that is not plain, and at ½ and °"
+}
+
+// invalidAt gives the offset of the first byte that is no UTF-8.
+func invalidAt(data []byte) int {
+	at := 0
+	for at < len(data) {
+		r, size := utf8.DecodeRune(data[at:])
+		if r == utf8.RuneError && size == 1 {
+			break
+		}
+		at += size
+	}
+	return at
 }
 
 var declared = regexp.MustCompile(`(?i)<meta[^>]{1,200}charset\s*=\s*["']?([\w-]{3,30})`)

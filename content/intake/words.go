@@ -143,7 +143,9 @@ func printable(r rune) rune {
 		return r
 	case r == '\t', unicode.Is(unicode.Zs, r):
 		return ' '
-	case unicode.IsControl(r), unicode.Is(unicode.Cf, r), r == '\ufffd', r == '\u2028', r == '\u2029':
+	case r == '\ufffd': // a letter that was lost already leaves its place
+		return '?'
+	case unicode.IsControl(r), unicode.Is(unicode.Cf, r), r == '\u2028', r == '\u2029':
 		return -1
 	}
 	return r
