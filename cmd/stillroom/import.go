@@ -121,7 +121,12 @@ func readForeign(name string) ([]intake.Arrival, []intake.Trouble, error) {
 	if intake.IsFeed(data) {
 		return intake.ReadFeed(name, data)
 	}
-	return intake.ReadPage(intake.Page{Name: name, Data: data, Beside: os.DirFS(filepath.Dir(name)), Produce: produceIn})
+	beside, err := os.OpenRoot(filepath.Dir(name)) // no link leads out of it
+	if err != nil {
+		return nil, nil, err
+	}
+	defer beside.Close()
+	return intake.ReadPage(intake.Page{Name: name, Data: data, Beside: beside.FS(), Produce: produceIn})
 }
 
 // produceIn finds produce that a season brings.
