@@ -100,6 +100,9 @@ func parse(parts, pages []File) (map[string]*press.Press, error) {
 		if shell == nil {
 			return nil, fmt.Errorf("the theme has no part that defines %q", "shell")
 		}
+		if err := ends(own); err != nil {
+			return nil, fmt.Errorf("read pages/%s of the theme: %w", p.Name, err)
+		}
 		parsed[strings.TrimSuffix(p.Name, path.Ext(p.Name))] = press.New(shell, maxPage)
 	}
 	return parsed, nil
