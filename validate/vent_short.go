@@ -14,7 +14,8 @@ var ventShort = &Rule{
 	Summary:  "a pressure canner vented for less than 10 minutes",
 	Doc: `Air in a pressure canner keeps it cooler than its gauge says. Steam blows from the
 vent for 10 minutes before it is closed. The page tells readers so in any case, so a
-step may leave it out, but not say less.`,
+step may leave it out, but not say less, nor go from the closed lid straight to the
+weight.`,
 	Source: Source{
 		Title:   "USDA Complete Guide to Home Canning, pressure canning",
 		Address: "http://www.recipesource.com/misc/canning/00/rec0010.html",
@@ -34,7 +35,7 @@ func checkVentShort(t *Text) []Finding {
 		return nil
 	}
 	least := LimitRat("canner-vent")
-	fs := closedAtOnce(t)
+	fs := append(closedAtOnce(t), neverVented(t)...)
 	for s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.dimension() != content.TimeDim || !s.isVenting(f) {
@@ -69,6 +70,49 @@ func closedAtOnce(t *Text) []Finding {
 		})
 	}
 	return fs
+}
+
+// neverVented reports steps that lock the lid and set the weight, where the
+// whole text never speaks of letting steam out.
+func neverVented(t *Text) []Finding {
+	var fs []Finding
+	for s := range t.sentences(placeStep, placeHead, placeNotes, placeCaution) {
+		if s.lets("steam exhaust exhausting exhausted venting vented vents vent") {
+			return nil
+		}
+		if i := s.weightAfterLid(); i >= 0 && s.place == placeStep && len(fs) == 0 && s.stance(hit{from: i, to: i + 1}) == told {
+			fs = append(fs, Finding{
+				Pos:     s.pos(i),
+				Message: "the weight is set, and no word lets the air out first",
+				Advice:  "Say: let steam blow off for 10 minutes, then set it.",
+			})
+		}
+	}
+	return fs
+}
+
+// lets reports whether the sentence has one of the words, and not as the name of
+// a part: "the vent pipe".
+func (s *sentence) lets(few string) bool {
+	for i := range s.len() {
+		if s.isAny(i, few) && !s.isAny(i+1, "pipe port tube stem") {
+			return true
+		}
+	}
+	return false
+}
+
+// weightAfterLid gives the place of a weight that is set in the same sentence
+// in which the lid of the canner is locked; -1 if there is none.
+func (s *sentence) weightAfterLid() int {
+	locked := false
+	for i := range s.len() {
+		locked = locked || s.isAny(i, "lid") && s.anyIn("lock fasten close clamp twist secure latch seal", i-3, i)
+		if locked && s.isAny(i, "weight petcock regulator jiggler") && s.anyIn("put set place close drop add", i-4, i) {
+			return i
+		}
+	}
+	return -1
 }
 
 // ventClosed gives the place of the weight or the vent that a sentence closes
