@@ -20,7 +20,8 @@ can break them or warp the canner. Turn off the heat and wait for zero.`,
 			hurry~|speed~|force~|hasten~|rush~ .. cool~|cooling|canner~|pressure|@it .. by|with|along|down|up
 			lift~|remove~|nudge~|open~|tap~|take~|tip~|tilt~|pull~|knock~ .. weight|petcock|regulator|valve|jiggler ... to|and let|release|bleed .. steam .. out|off|faster|quickly; pull~|lift~|take~|remove~|open~|knock~ .. weight|petcock|regulator|valve|jiggler .. off|open|up? .. when|as_soon_as|once .. time|minutes|timer|clock .. up|done|over|rings
 			open~|pop~|lift~|pull~|tip~|nudge~|crack~ .. petcock|weight|valve|regulator|jiggler ... hurry|faster|quicker|quickly|sooner|along|save_time|speed
-			wet|damp|cold|icy|soaked towel~|cloth~|rag~|sponge~ .. over|on|onto|around .. lid|canner~|cooker|pot`,
+			wet|damp|cold|icy|soaked towel~|cloth~|rag~|sponge~ .. over|on|onto|around .. lid|canner~|cooker|pot
+			knock~|pull~|yank~|flick~ .. weight|jiggler|regulator|petcock off|up|open|out`,
 		Where:   theCanner,
 		Message: "a pressure canner is cooled by force",
 		Advice:  "Turn off the heat and let the pressure fall to zero by itself.",

@@ -100,9 +100,15 @@ func (t *Text) pressuresFor(s *sentence, f mention) (right []*big.Rat) {
 	return right
 }
 
-// gaugeIn tells which gauges are named in a stretch.
+// gaugeIn tells which gauges are named in a stretch. A weight that is set on
+// the vent closes canners of either kind.
 func (s *sentence) gaugeIn(from, to int) (dial, weighted bool) {
-	return s.anyIn("dial needle", from, to), s.anyIn("weight weighted rocker jiggler", from, to)
+	for i := max(from, 0); i < min(to, s.len()); i++ {
+		if s.isAny(i, "weight weighted rocker jiggler") && !s.anyIn("set put place drop", i-3, i) {
+			weighted = true
+		}
+	}
+	return s.anyIn("dial needle", from, to), weighted
 }
 
 func pressuresAt(bands []content.Band[content.Pressure], h *height) (right []*big.Rat) {

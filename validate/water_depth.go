@@ -24,7 +24,8 @@ say less. A steam canner has no water over its jars.`,
 	Practice: &Practice{
 		Phrases: `water .. comes|come|reach~|up|rises|rise|is .. to .. shoulder~|shoulders|neck~|necks|halfway|half_way|middle|waist~; water .. halfway|half_way|part_way|partway .. up|jar~|jars
 			water .. to|until|reaches|is .. just? below|under|short_of .. lids|rims|tops|bands|rings; @jar .. half|partly|not_quite submerged|covered|under; need|needn't|need_not|no_need|have|don't .. cover|submerge .. @jar|lids
-			lay~|lie~|put~|set~|stand~|place~ .. @jar|@it .. on|onto .. side|sides; water .. halfway|half_way|part_way up is|will|does .. plenty|enough|fine|do; halfway|half_way .. up|is plenty|enough|is_plenty|is_enough|will_do|does; water .. need~ only|just .. come|reach|rise ... up|jars|way`,
+			lay~|lie~|put~|set~|stand~|place~ .. @jar|@it .. on|onto .. side|sides; water .. halfway|half_way|part_way up is|will|does .. plenty|enough|fine|do; halfway|half_way .. up|is plenty|enough|is_plenty|is_enough|will_do|does; water .. need~ only|just .. come|reach|rise ... up|jars|way
+			@jar .. to|up_to their|its shoulders|necks|shoulder|neck .. in .. water`,
 		Where:   inBoilingWater,
 		Message: "the jars are not covered with water",
 		Advice:  "Say at least 1 inch (2.5 cm) over the lids, from beginning to end.",
