@@ -9,7 +9,7 @@ import "strings"
 // does the text go over the limit.
 func Fit(all []Passage, limit int, form func(Passage) string) (text string, left []string) {
 	kept := make([]bool, len(all))
-	size := 0
+	size := len("\n") - len(between) // one follows the last, in the place of another
 	for i, p := range all {
 		kept[i] = true
 		size += len(form(p)) + len(between)
