@@ -22,7 +22,7 @@ type Calendar struct {
 	Months  []Month            // that of the day, and those that follow
 	Planned []build.Held       // what is scheduled, the soonest first
 	Again   []Again            // the soonest first
-	Recheck []validate.Recheck // in order of file; without drafts
+	Recheck []validate.Recheck // in order of file; without drafts and what was taken back
 	Best    []Best             // the soonest first
 	Drafts  []build.Held       // in order of file
 }
@@ -39,7 +39,7 @@ func Of(s *content.Site, day content.Date, months int) *Calendar {
 		}
 	}
 	for _, r := range validate.Rechecks(s) {
-		if r.Recipe.Status.V != content.Draft {
+		if r.Recipe.Status.V != content.Draft && r.Recipe.Withdrawn == nil {
 			c.Recheck = append(c.Recheck, r)
 		}
 	}
