@@ -30,11 +30,11 @@ func Densities() []Density { return densities() }
 // not listed, and where the words leave open which of several rows is meant
 // whose weights do not agree.
 func GramsPerCup(item string) (grams *big.Rat, source Source, ok bool) {
-	var best []Density
+	var best []*Density
 	most := 0
-	is, words := headOf(item), wordsOf(item)
-	for _, d := range densities() {
-		n := d.fits(is, words)
+	words := wordsOf(item)
+	for _, d := range densitiesOf()[headOf(item)] {
+		n := d.fits(words)
 		if n > most {
 			best, most = nil, n
 		}
@@ -51,10 +51,7 @@ func GramsPerCup(item string) (grams *big.Rat, source Source, ok bool) {
 // fits counts how much of a row was said, each word of the food's name
 // weighing more than all of its form; 0 if the row is of another food, or of
 // a state of it that would have been said.
-func (d *Density) fits(is meaning, words map[string]bool) int {
-	if d.is.kind != is.kind || d.is.produce != is.produce {
-		return 0
-	}
+func (d *Density) fits(words map[string]bool) int {
 	for _, w := range d.base {
 		if !words[w] {
 			return 0
@@ -96,7 +93,7 @@ var broken = map[string]bool{
 
 // agree reports whether the weights of some rows are one amount for a cook:
 // the first stands for all.
-func agree(ds []Density) bool {
+func agree(ds []*Density) bool {
 	apart := new(big.Rat).Quo(LimitRat("cups-grams-agree"), big.NewRat(100, 1))
 	for _, d := range ds {
 		off := new(big.Rat).Sub(d.Grams, ds[0].Grams)
@@ -106,6 +103,16 @@ func agree(ds []Density) bool {
 	}
 	return true
 }
+
+// densitiesOf leads from what a food is to its rows, in the order of the table.
+var densitiesOf = sync.OnceValue(func() map[meaning][]*Density {
+	of := map[meaning][]*Density{}
+	all := densities()
+	for i := range all {
+		of[all[i].is] = append(of[all[i].is], &all[i])
+	}
+	return of
+})
 
 // headOf gives what a text speaks of, without its amounts.
 func headOf(text string) meaning {

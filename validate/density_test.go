@@ -77,7 +77,7 @@ func TestEveryWeightIsFound(t *testing.T) {
 	for _, d := range Densities() {
 		base, kind, _ := strings.Cut(d.Food, ", ")
 		item := kind + " " + base + ", " + d.Form
-		if d.fits(headOf(item), wordsOf(item)) == 0 {
+		if headOf(item) != d.is || d.fits(wordsOf(item)) == 0 {
 			t.Errorf("%q does not fit its own row", item)
 		}
 		if d.Grams.Sign() <= 0 {
