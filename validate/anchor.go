@@ -1,28 +1,22 @@
 package validate
 
-import "math"
+import (
+	"cmp"
+	"slices"
+)
 
-// The anchor of a phrase is the rarest of the words that must follow its first
-// one. Most sentences do not have it, and the phrase is not looked for in them.
+// The anchors of a phrase are the two rarest of the words that must follow its
+// first one. Few sentences have both behind a word that may open the phrase, and
+// it is not looked for elsewhere.
 
 // An opener is a phrase that a word may open.
 type opener struct {
-	phrase int32
-	anchor int32 // 0 for a phrase that has none
+	phrase  int32
+	anchors [2]int32 // 0 for those that a phrase does not have
 }
 
 // mostAnchors is how many different anchors there may be.
-const mostAnchors = 1024
-
-// anchored adds the anchors that stand in a sentence.
-func (l *lexicon) anchored(s *sentence, there bitset) {
-	there.add(0)
-	for i := range s.len() {
-		for _, n := range l.anchors[s.at(i).id] {
-			there.add(n)
-		}
-	}
-}
+const mostAnchors = 2048
 
 // index notes for each word the phrases that it may open, and the anchors that
 // it is of.
@@ -32,23 +26,31 @@ func (l *lexicon) index() {
 	numbers := map[string]int32{"": 0}
 	uses := l.usesOfWords()
 	for n := range l.phrases {
-		p := &l.phrases[n]
-		anchor := l.rarest(p.elements[1:], uses)
-		a, known := numbers[anchor.text]
-		if !known {
-			a = int32(len(numbers))
-			numbers[anchor.text] = a
-			for id := range l.opening(anchor) {
-				l.anchors[id] = append(l.anchors[id], a)
-			}
+		o := opener{phrase: int32(n)}
+		for k, e := range l.rarest(l.phrases[n].elements[1:], uses) {
+			o.anchors[k] = l.anchor(e, numbers)
 		}
-		for id := range l.opening(p.elements[0]) {
-			l.openers[id] = append(l.openers[id], opener{int32(n), a})
+		for id := range l.opening(l.phrases[n].elements[0]) {
+			l.openers[id] = append(l.openers[id], o)
 		}
 	}
 	if len(numbers) > mostAnchors {
 		panic("more anchors than mostAnchors")
 	}
+}
+
+// anchor gives the number of an anchor, a new one if it has none.
+func (l *lexicon) anchor(e element, numbers map[string]int32) int32 {
+	a, known := numbers[e.text]
+	if known {
+		return a
+	}
+	a = int32(len(numbers))
+	numbers[e.text] = a
+	for id := range l.opening(e) {
+		l.anchors[id] = append(l.anchors[id], a)
+	}
+	return a
 }
 
 // usesOfWords counts for each word the phrases that it may open or stand in.
@@ -64,21 +66,16 @@ func (l *lexicon) usesOfWords() []int {
 	return uses
 }
 
-// rarest gives the element whose words stand in the fewest phrases, among those
-// that must be there; the zero element if there is none.
-func (l *lexicon) rarest(es []element, uses []int) (rarest element) {
-	least := math.MaxInt
-	for _, e := range es {
-		if e.optional || e.number {
-			continue
-		}
-		n := 0
+// rarest gives the elements whose words stand in the fewest phrases, among those
+// that must be there: two, or fewer if there are no more.
+func (l *lexicon) rarest(es []element, uses []int) []element {
+	weight := func(e element) (n int) {
 		for id := range l.opening(e) {
 			n += uses[id]
 		}
-		if n < least {
-			rarest, least = e, n
-		}
+		return n
 	}
-	return rarest
+	must := slices.DeleteFunc(slices.Clone(es), func(e element) bool { return e.optional || e.number })
+	slices.SortStableFunc(must, func(a, b element) int { return cmp.Compare(weight(a), weight(b)) })
+	return must[:min(len(must), 2)]
 }

@@ -1,5 +1,7 @@
 package validate
 
+import "slices"
+
 // A hit is a place where a phrase was found.
 type hit struct {
 	owner    int32
@@ -8,14 +10,16 @@ type hit struct {
 	from, to int  // tokens of the sentence
 }
 
-// search finds the phrases of a sentence.
+// search finds the phrases of a sentence, from its end on: of each word it knows
+// the anchors that stand behind it.
 func (l *lexicon) search(s *sentence, found []hit) []hit {
 	var few [mostAnchors / 64]uint64
 	there := bitset(few[:])
-	l.anchored(s, there)
-	for i := range s.len() {
-		for _, o := range l.openers[s.at(i).id] {
-			if !there.has(o.anchor) {
+	there.add(0)
+	for i := s.len() - 1; i >= 0; i-- {
+		id := s.at(i).id
+		for _, o := range slices.Backward(l.openers[id]) {
+			if !there.has(o.anchors[0]) || !there.has(o.anchors[1]) {
 				continue
 			}
 			p := &l.phrases[o.phrase]
@@ -23,7 +27,11 @@ func (l *lexicon) search(s *sentence, found []hit) []hit {
 				found = append(found, hit{p.owner, p.maybe, p.denies, i, end})
 			}
 		}
+		for _, n := range l.anchors[id] {
+			there.add(n)
+		}
 	}
+	slices.Reverse(found)
 	return found
 }
 
