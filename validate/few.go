@@ -3,6 +3,34 @@ package validate
 import "strings"
 
 // Rules ask for words in lists that are parted by spaces: "boil boils boiling".
+// Lists that are asked of every sentence are taken apart once.
+
+// A few is a list that is taken apart.
+type few struct {
+	words []string
+	bits  []uint8 // of the words, in a sieve
+}
+
+func fewOf(list string) (f few) {
+	f.words = strings.Fields(list)
+	for _, w := range f.words {
+		f.bits = append(f.bits, sieveBit(w))
+	}
+	return f
+}
+
+// holds reports whether one of a few words stands in the sentence.
+func (s *sentence) holds(f *few) bool { return s.holdsIn(f, 0, s.len()) }
+
+// holdsIn reports whether one of them stands from a place to before another.
+func (s *sentence) holdsIn(f *few, from, to int) bool {
+	for i, b := range f.bits {
+		if s.marks.has(b) && s.stands(f.words[i], max(from, 0), min(to, s.len())) {
+			return true
+		}
+	}
+	return false
+}
 
 // isAny reports whether a word is one of a few, which are parted by spaces.
 func (s *sentence) isAny(i int, few string) bool {
@@ -68,9 +96,10 @@ func (v *sieve) add(w string) {
 }
 
 func (v *sieve) mayHold(w string) bool {
-	b := sieveBit(w)
-	return v[b/64]&(1<<(b%64)) != 0
+	return v.has(sieveBit(w))
 }
+
+func (v *sieve) has(b uint8) bool { return v[b/64]&(1<<(b%64)) != 0 }
 
 // sieveBit gives the bit of a word, by its ends and its length.
 func sieveBit(w string) uint8 { return w[0]*37 + w[len(w)-1]*11 + uint8(len(w))*67 }

@@ -60,9 +60,14 @@ func (s *sentence) isGelPoint(f mention) bool {
 	return s.anyOf("gel gels gelling set sets setting jelly jam marmalade thermometer point stage sheet sheets temperature boil cook cooking reaches") && !s.anyOf("oven dehydrator preheat candy")
 }
 
+var (
+	altitudeWords = fewOf("altitude elevation")
+	seaWord       = fewOf("sea")
+)
+
 // correctsGel reports whether a sentence says how the set moves with altitude.
 func (s *sentence) correctsGel() bool {
-	if s.anyOf("altitude elevation") || s.anyOf("sea") && s.anyOf("level") {
+	if s.holds(&altitudeWords) || s.holds(&seaWord) && s.anyOf("level") {
 		return true
 	}
 	for _, f := range s.figures() {

@@ -33,15 +33,10 @@ func checkHygiene(t *Text) []Finding {
 	}
 	hands, produce, jars := false, false, false
 	for s := range t.sentences(placeStep) {
-		if s.anyOf("hand hands gloves") && s.washes() {
-			hands = true
-		}
-		if s.washes() || s.anyOf("scrub scrubbed peel peeled husk wipe scalded pick sort") {
-			produce = true
-		}
-		if s.has(famJar) && (s.washes() || s.has(famSterilise) || s.anyOf("clean scald boil boiled")) {
-			jars = true
-		}
+		washes := s.holds(&washing)
+		hands = hands || washes && s.holds(&handWords)
+		produce = produce || washes || s.holds(&cleaning)
+		jars = jars || s.has(famJar) && (washes || s.has(famSterilise) || s.holds(&cleanJars))
 	}
 	var missing []string
 	if !hands {
@@ -67,10 +62,13 @@ func checkHygiene(t *Text) []Finding {
 	return []Finding{f}
 }
 
-// washes reports whether the sentence washes something.
-func (s *sentence) washes() bool {
-	return s.anyOf("wash washed washing rinse rinsed rinsing scrub soapy soap")
-}
+// The words of a sentence that washes something, and of what is washed.
+var (
+	washing   = fewOf("wash washed washing rinse rinsed rinsing scrub soapy soap")
+	handWords = fewOf("hand hands gloves")
+	cleaning  = fewOf("scrub scrubbed peel peeled husk wipe scalded pick sort")
+	cleanJars = fewOf("clean scald boil boiled")
+)
 
 // hasRawProduce reports whether the recipe is of food that is rinsed before it
 // is cut: fruit, vegetables, herbs.

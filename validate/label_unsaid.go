@@ -17,12 +17,14 @@ what would be thrown out unknown.`,
 	CheckText: checkLabelUnsaid,
 }
 
+var labelling = fewOf("label labels labeled labelled labeling labelling dated mark marked")
+
 func checkLabelUnsaid(t *Text) []Finding {
 	if t.Recipe == nil || len(t.Recipe.Body.Method) == 0 || !t.hasWay(content.Freezer, content.Drying) {
 		return nil
 	}
 	for s := range t.sentences(placeStep, placeNotes, placeHead) {
-		if s.anyOf("label labels labeled labelled labeling labelling dated mark marked") {
+		if s.holds(&labelling) {
 			return nil
 		}
 	}

@@ -24,13 +24,15 @@ func (t *Text) method() *methodWords {
 	return t.steps
 }
 
+var allOfThem = fewOf("ingredients everything")
+
 func (t *Text) readMethod() *methodWords {
 	m := &methodWords{lex: t.lex, known: make(bitset, len(t.lex.words)/64+1), rare: map[string]bool{}}
 	for s := range t.sentences(placeStep, placeHeading) {
 		for i := range s.len() {
 			m.take(s, i)
 		}
-		m.all = m.all || s.anyOf("ingredients everything")
+		m.all = m.all || s.holds(&allOfThem)
 		if s.place == placeStep {
 			m.uses = append(m.uses, s.uses()...)
 		}

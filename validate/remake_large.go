@@ -20,11 +20,16 @@ takes so long to boil that it darkens and does not set either.`,
 	CheckText: checkRemakeLarge,
 }
 
+var (
+	remaking  = fewOf("remake remaking recook recooking re-cook")
+	againWord = fewOf("again")
+)
+
 func checkRemakeLarge(t *Text) []Finding {
 	most := LimitRat("jelly-remake-batch")
 	var fs []Finding
 	for s := range t.counting() {
-		if !s.anyOf("remake remaking recook recooking re-cook") && !(s.anyOf("again") && s.has(famOtherJob) && s.near("soft set runny")) {
+		if !s.holds(&remaking) && !(s.holds(&againWord) && s.has(famOtherJob) && s.near("soft set runny")) {
 			continue
 		}
 		for _, f := range s.figures() {

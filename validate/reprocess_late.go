@@ -64,10 +64,15 @@ func (s *sentence) deniesOnlySeal(before int) bool {
 	return denials > 0
 }
 
+var (
+	reprocessing = fewOf("reprocess reprocessed reprocessing")
+	onceMore     = fewOf("again redo redone recan")
+)
+
 // speaksOfReprocessing reports whether a sentence is about a second process.
 func (s *sentence) speaksOfReprocessing() bool {
-	if s.anyOf("reprocess reprocessed reprocessing") || s.anyOf("re") && s.has(famProcess) {
+	if s.holds(&reprocessing) || s.has(famProcess) && s.anyOf("re") {
 		return true
 	}
-	return (s.has(famProcess) || s.has(famCanner) || s.anyOf("boiled boil redo redone recan")) && s.anyOf("again redo redone recan") && s.near("unsealed seal sealed fail failed fails")
+	return s.holds(&onceMore) && (s.has(famProcess) || s.has(famCanner) || s.anyOf("boiled boil redo redone recan")) && s.near("unsealed seal sealed fail failed fails")
 }

@@ -48,10 +48,16 @@ func checkSaidAltitude(t *Text) []Finding {
 	return fs
 }
 
+var (
+	nothingWords = fewOf("nothing no")
+	moreWords    = fewOf("adjust adjusted add increase longer raise more extra extend higher")
+	aboveWords   = fewOf("above over higher beyond")
+)
+
 // sameBelow reports that nothing is said to change up to an altitude beyond the
 // first edge of the tables.
 func (s *sentence) sameBelow(edges []*big.Rat) []Finding {
-	if !s.anyOf("nothing no") || !s.anyOf("change changes changed adjust adjustment adjustments alter") {
+	if !s.holds(&nothingWords) || !s.anyOf("change changes changed adjust adjustment adjustments alter") {
 		return nil
 	}
 	for _, h := range s.heights() {
@@ -70,7 +76,7 @@ func (s *sentence) sameBelow(edges []*big.Rat) []Finding {
 // asksForMore reports whether a sentence says to process longer or at a higher
 // pressure.
 func (s *sentence) asksForMore() bool {
-	return s.anyOf("adjust adjusted add increase longer raise more extra extend higher") && s.anyOf("above over higher beyond") && !s.near("blanch gel thermometer sterilise sterilize taste")
+	return s.holds(&aboveWords) && s.holds(&moreWords) && !s.near("blanch gel thermometer sterilise sterilize taste")
 }
 
 // edges gives where the bands of the recipe's tables end, lowest first.

@@ -15,12 +15,18 @@ or a note should say so.`,
 	CheckText: checkStorageUnsaid,
 }
 
+// The words for where jars are kept.
+var (
+	storeWords = fewOf("dark larder cellar")
+	someplace  = fewOf("somewhere place")
+)
+
 func checkStorageUnsaid(t *Text) []Finding {
 	if t.Recipe == nil || len(t.Recipe.Body.Method) == 0 || !t.canned() {
 		return nil
 	}
 	for s := range t.sentences() {
-		if s.anyOf("dark larder cellar") || s.anyOf("somewhere place") && s.anyOf("cool dry") || s.has(famCupboard) && s.anyOf("store keep put stand") {
+		if s.holds(&storeWords) || s.holds(&someplace) && s.anyOf("cool dry") || s.has(famCupboard) && s.anyOf("store keep put stand") {
 			return nil
 		}
 	}

@@ -78,9 +78,14 @@ func (s *sentence) follows(earlier []timeSaid) bool {
 	return b != nil && last.passage == s.passage && last.first == b.first
 }
 
+var (
+	extraWords  = fewOf("extra additional more")
+	addingWords = fewOf("add adding added extra additional plus another adds")
+)
+
 // isDifference reports whether a time is added or taken off.
 func (s *sentence) isDifference(f mention) bool {
-	return s.moreOrLess(f) || s.anyIn("extra additional more", f.from, f.to) || s.anyIn("add adding added extra additional plus another adds", f.from-3, f.from)
+	return s.moreOrLess(f) || s.holdsIn(&extraWords, f.from, f.to) || s.holdsIn(&addingWords, f.from-3, f.from)
 }
 
 // moreOrLess reports whether "more" or its like follows a figure.
