@@ -22,7 +22,7 @@ func falls(t bandTable) []Finding {
 	var fs []Finding
 	for i := 1; i < len(t.bands); i++ {
 		low, high := t.bands[i-1], t.bands[i]
-		if low.value == nil || high.value == nil || high.value.Cmp(low.value) >= 0 {
+		if low.value == nil || high.value == nil || compare(high.value, low.value) >= 0 {
 			continue
 		}
 		fs = append(fs, Finding{

@@ -38,14 +38,14 @@ func gaps(t bandTable) []Finding {
 
 func gapBetween(low, high band) []Finding {
 	switch to := low.span.to; {
-	case to == nil, high.span.from.Cmp(to) < 0:
+	case to == nil, compare(high.span.from, to) < 0:
 		return []Finding{{
 			Pos:     high.pos,
 			Message: fmt.Sprintf("%s begins before %s is over", high.text, low.text),
 			Advice:  "Let each band begin where the one before it stops, from the sea upward.",
 			Notes:   []Note{{Pos: low.pos, Message: "the band before it"}},
 		}}
-	case high.span.from.Cmp(nextEdge(low, high)) > 0:
+	case compare(high.span.from, nextEdge(low, high)) > 0:
 		return []Finding{{
 			Pos:     high.pos,
 			Message: fmt.Sprintf("no figure between %s and %s", low.text, high.text),

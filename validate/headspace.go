@@ -54,10 +54,10 @@ func sameHeadspace(h content.Length, tested *big.Rat) bool {
 		return false
 	}
 	if h.Unit == content.Inch {
-		return h.Inches().Cmp(tested) == 0
+		return compare(h.Inches(), tested) == 0
 	}
 	mm := new(big.Rat).Mul(h.Inches(), big.NewRat(254, 10))
-	return mm.Cmp(wholeMillimetres(tested)) == 0
+	return compare(mm, wholeMillimetres(tested)) == 0
 }
 
 // wholeMillimetres rounds a length in inches to the nearest millimetre.

@@ -46,8 +46,8 @@ func (s span) overlaps(o span) bool {
 		if a.to == nil {
 			return false
 		}
-		c := a.to.Cmp(b.from)
-		return c < 0 || c == 0 && (b.over || a.to.Sign() > 0 && a.from.Cmp(a.to) < 0)
+		c := compare(a.to, b.from)
+		return c < 0 || c == 0 && (b.over || a.to.Sign() > 0 && compare(a.from, a.to) < 0)
 	}
 	return !below(s, o) && !below(o, s)
 }
@@ -73,7 +73,7 @@ func compareWhole(x *big.Rat, n int) int {
 	if x.IsInt() && x.Num().IsInt64() {
 		return cmp.Compare(x.Num().Int64(), int64(n))
 	}
-	return x.Cmp(feet(n))
+	return compare(x, feet(n))
 }
 
 func feet(n int) *big.Rat { return new(big.Rat).SetInt64(int64(n)) }

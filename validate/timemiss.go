@@ -27,8 +27,8 @@ func (table timeTable) misses(said timeSaid) (timeMiss, bool) {
 		if minutes == nil || right.has(minutes) {
 			continue
 		}
-		miss.short = miss.short || minutes.Cmp(right.most()) < 0
-		if said.height != nil || miss.short || minutes.Cmp(right.most()) > 0 {
+		miss.short = miss.short || compare(minutes, right.most()) < 0
+		if said.height != nil || miss.short || compare(minutes, right.most()) > 0 {
 			return miss, true
 		}
 	}

@@ -53,7 +53,7 @@ func (table timeTable) forJars(sizes []string) (kept timeTable) {
 		jar := jarNamed(size)
 		next := table.nextJar(jar.Millilitres())
 		for _, e := range table {
-			if next != nil && e.holds != nil && e.holds.Cmp(next) == 0 {
+			if next != nil && e.holds != nil && compare(e.holds, next) == 0 {
 				kept = append(kept, e)
 			}
 		}
@@ -65,7 +65,7 @@ func (table timeTable) forJars(sizes []string) (kept timeTable) {
 // one; nil if all are.
 func (table timeTable) nextJar(jar *big.Rat) (next *big.Rat) {
 	for _, e := range table {
-		if e.holds != nil && e.holds.Cmp(jar) >= 0 && (next == nil || e.holds.Cmp(next) < 0) {
+		if e.holds != nil && compare(e.holds, jar) >= 0 && (next == nil || compare(e.holds, next) < 0) {
 			next = e.holds
 		}
 	}
@@ -81,12 +81,12 @@ func (table timeTable) forHeight(h *height) (kept timeTable) {
 	most := map[string]*big.Rat{}
 	for _, e := range table {
 		size := e.jar.String()
-		if e.touches(h) && (most[size] == nil || e.minutes.Cmp(most[size]) > 0) {
+		if e.touches(h) && (most[size] == nil || compare(e.minutes, most[size]) > 0) {
 			most[size] = e.minutes
 		}
 	}
 	for _, e := range table {
-		if m := most[e.jar.String()]; e.touches(h) && m != nil && e.minutes.Cmp(m) == 0 || e.span == nil {
+		if m := most[e.jar.String()]; e.touches(h) && m != nil && compare(e.minutes, m) == 0 || e.span == nil {
 			kept = append(kept, e)
 		}
 	}
@@ -105,13 +105,13 @@ func (e timeEntry) touches(h *height) bool {
 }
 
 func (table timeTable) has(minutes *big.Rat) bool {
-	return slices.ContainsFunc(table, func(e timeEntry) bool { return e.minutes.Cmp(minutes) == 0 })
+	return slices.ContainsFunc(table, func(e timeEntry) bool { return compare(e.minutes, minutes) == 0 })
 }
 
 func (table timeTable) most() *big.Rat {
 	most := new(big.Rat)
 	for _, e := range table {
-		if e.minutes.Cmp(most) > 0 {
+		if compare(e.minutes, most) > 0 {
 			most = e.minutes
 		}
 	}

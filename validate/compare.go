@@ -1,0 +1,47 @@
+package validate
+
+import (
+	"cmp"
+	"math/big"
+	"math/bits"
+)
+
+// compare compares two numbers exactly, as big.Rat.Cmp does, and without memory
+// where their parts fit into 64 bits, as those of a kitchen do.
+func compare(x, y *big.Rat) int {
+	if x == y {
+		return 0
+	}
+	a, b, small := parted(x)
+	c, d, smallToo := parted(y)
+	if !small || !smallToo {
+		return x.Cmp(y)
+	}
+	if sign := x.Sign(); sign != y.Sign() {
+		return cmp.Compare(sign, y.Sign())
+	} else if sign < 0 {
+		a, b, c, d = c, d, a, b // of -1/2 and -1/3 the one that is larger without its sign is less
+	}
+	high, low := bits.Mul64(a, d)
+	otherHigh, otherLow := bits.Mul64(c, b)
+	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow))
+}
+
+// parted gives a number without its sign as a fraction, if its parts fit.
+func parted(x *big.Rat) (num, den uint64, ok bool) {
+	den = 1
+	if !x.IsInt() {
+		if !x.Denom().IsUint64() {
+			return 0, 0, false
+		}
+		den = x.Denom().Uint64()
+	}
+	if !x.Num().IsInt64() {
+		return 0, 0, false
+	}
+	n := x.Num().Int64()
+	if n < 0 {
+		return uint64(-n), den, true
+	}
+	return uint64(n), den, true
+}
