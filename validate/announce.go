@@ -17,13 +17,15 @@ func (p *passage) announcesDenied() bool {
 	return s.hasCue(cueDeny) && !s.hasCue(cueCondemn)
 }
 
+var deniedHeads = fewOf("don'ts donts nots myths myth mistakes mistake unsafe dangerous outdated never avoid misconceptions")
+
 // headsDenied reports whether a heading stands over what is not to be done:
 // "What not to do", "Myths", "Common mistakes".
 func (p *passage) headsDenied() bool {
 	for i := range p.sentences {
 		s := &p.sentences[i]
 		for k := range s.len() {
-			if s.isAny(k, "don'ts donts nots myths myth mistakes mistake unsafe dangerous outdated never avoid misconceptions") {
+			if s.isOne(k, &deniedHeads) {
 				return true
 			}
 			if s.isAny(k, "not don't") && s.find(famOrder, k, s.len()) < 0 || s.isAny(k, "not") && s.isAny(k+1, "to") {

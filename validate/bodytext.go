@@ -13,6 +13,7 @@ type bodyReader struct {
 	lex      *lexicon
 	passages []*passage
 	heading  *passage
+	denies   bool             // the heading tells of what is not to be done
 	steps    map[ast.Node]int // the items that are steps of the method, and their part
 	begun    bool             // the first step was met
 }
@@ -41,6 +42,7 @@ func (r *bodyReader) blocks(n ast.Node, in passage) {
 			h.place = placeHeading
 			h.heading = nil
 			r.heading = r.leaf(c, h)
+			r.denies = r.heading.headsDenied()
 		case ast.KindHTMLBlock, ast.KindThematicBreak:
 		case ast.KindParagraph, ast.KindTextBlock, extast.KindTableCell:
 			r.leaf(c, in)
@@ -82,7 +84,7 @@ func (r *bodyReader) leaf(n ast.Node, in passage) *passage {
 	}
 	if p.place != placeHeading {
 		p.heading = r.heading
-		p.denied = p.denied || r.heading != nil && r.heading.headsDenied()
+		p.denied = p.denied || r.denies
 	}
 	w := scribe{source: r.body.Source}
 	if l := n.Lines(); l.Len() > 0 {

@@ -1,6 +1,9 @@
 package validate
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // Rules ask for words in lists that are parted by spaces: "boil boils boiling".
 // Lists that are asked of every sentence are taken apart once.
@@ -9,14 +12,22 @@ import "strings"
 type few struct {
 	words []string
 	bits  []uint8 // of the words, in a sieve
+	sieve sieve
 }
 
 func fewOf(list string) (f few) {
 	f.words = strings.Fields(list)
 	for _, w := range f.words {
 		f.bits = append(f.bits, sieveBit(w))
+		f.sieve.add(w)
 	}
 	return f
+}
+
+// isOne reports whether a word is one of a few.
+func (s *sentence) isOne(i int, f *few) bool {
+	w := s.word(i)
+	return w != "" && f.sieve.mayHold(w) && slices.Contains(f.words, w)
 }
 
 // holds reports whether one of a few words stands in the sentence.

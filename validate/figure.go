@@ -154,6 +154,9 @@ func (s *sentence) addTerm(f *mention) {
 	}
 }
 
+// generous are the words that a cook puts before a unit: one extra minute.
+var generous = fewOf("extra additional more full good generous scant whole")
+
 // unitFrom reads the unit of a number: after it, or after "of an".
 func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
 	if i >= s.len() || i > 0 && parts(s.at(i-1).after) {
@@ -164,7 +167,7 @@ func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
 			i++
 		}
 	}
-	if s.isAny(i, "extra additional more full good generous scant whole") && s.at(i).after == 0 {
+	if s.isOne(i, &generous) && s.at(i).after == 0 {
 		i++ // one extra minute
 	}
 	if s.isAny(i, "degrees degree °") {

@@ -22,6 +22,9 @@ const otherJobs = `rest~ simmer~ cook~ stand~ cool~ wait~ soak~ sit~ steep~ blan
 	peel~ pit pitting slip~ keep~ leave~ let lets hold~ store~ hands_on preparing prepare~ work~ swell~ settle~ pulse~ blend~
 	lost stopped stops rocking smells whole entire tastes picking age~ mellow~`
 
+// jobFamilies are the families that tell a job.
+const jobFamilies families = 1<<famSterilise | 1<<famProcess | 1<<famOtherJob
+
 // jobOf tells what a time is spent on, by the words around it: those just
 // behind it, else the nearest verb before it, else the sentence before.
 func (s *sentence) jobOf(f mention) job {
@@ -81,11 +84,18 @@ func (s *sentence) jobBehind(f mention) job {
 	return jobUnknown
 }
 
+// jobWords are the words that jobBefore looks for beside its families.
+var jobWords = fewOf(`vent venting vented vents exhaust exhausting boil boils boiling boiled in into pressure
+	clock timer timing count counted counting timed time hold holding keep keeping maintain maintaining`)
+
 // jobBefore finds the nearest word before a place that tells the job.
 func (s *sentence) jobBefore(i int) job {
 	for k := i - 1; k >= 0; k-- {
 		if k < i-1 && (s.at(k).after == ';' || s.at(k).after == '?') {
 			break
+		}
+		if s.lex.families[s.at(k).id]&jobFamilies == 0 && !s.isOne(k, &jobWords) {
+			continue
 		}
 		switch {
 		case s.isAny(k, "vent venting vented vents exhaust exhausting"):

@@ -48,6 +48,11 @@ func (s *sentence) isServed() bool {
 	return s.anyOf("serve serving served eat toast bread table supper later tonight garnish like scald wash soap soapy")
 }
 
+var (
+	likening  = fewOf("like as than for if until")
+	puttingIn = fewOf("add stir mix combine sprinkle blend whisk fold toss drop tuck throw crumble squeeze dissolve scatter strew poke slip slide")
+)
+
 // isAdded reports whether the thing is put in: it follows a verb of adding in
 // its clause, and is of a kind that counts.
 func (u use) isAdded() bool {
@@ -63,10 +68,10 @@ func (u use) isAdded() bool {
 		if parts(u.at(k).after) {
 			return false
 		}
-		if u.isAny(k, "like as than for if until") {
+		if u.isOne(k, &likening) {
 			return false
 		}
-		if u.isAny(k, "add stir mix combine sprinkle blend whisk fold toss drop tuck throw crumble squeeze dissolve scatter strew poke slip slide") {
+		if u.isOne(k, &puttingIn) {
 			return !u.isAny(u.to, "mill jar jars pot pan press knife bag water color colour")
 		}
 		if u.is(k, famOrder) {

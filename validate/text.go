@@ -2,6 +2,7 @@ package validate
 
 import (
 	"slices"
+	"strings"
 
 	"stillroom/content"
 )
@@ -69,7 +70,7 @@ func (t *Text) line(in place, f content.Field[string]) {
 	if !f.Set() || f.V == "" {
 		return
 	}
-	p := &passage{place: in, text: straightApostrophe.Replace(f.V), trace: trace{fixed: f.Pos}}
+	p := &passage{place: in, text: strings.ReplaceAll(f.V, apostropheMark, "'"), trace: trace{fixed: f.Pos}}
 	p.cut(t.lex)
 	t.passages = append(t.passages, p)
 }

@@ -81,6 +81,7 @@ func (s *sentence) follows(earlier []timeSaid) bool {
 var (
 	extraWords  = fewOf("extra additional more")
 	addingWords = fewOf("add adding added extra additional plus another adds")
+	difference  = fewOf("more longer less shorter extra additional earlier later fewer ahead")
 )
 
 // isDifference reports whether a time is added or taken off.
@@ -91,7 +92,7 @@ func (s *sentence) isDifference(f mention) bool {
 // moreOrLess reports whether "more" or its like follows a figure.
 func (s *sentence) moreOrLess(f mention) bool {
 	for k := f.to; k < min(f.to+3, s.len()); k++ {
-		if s.isAny(k, "more longer less shorter extra additional earlier later fewer ahead") {
+		if s.isOne(k, &difference) {
 			return true
 		}
 		if s.at(k).after != 0 {
