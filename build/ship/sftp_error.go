@@ -3,6 +3,7 @@ package ship
 import (
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"net"
 	"os"
@@ -51,4 +52,22 @@ func (s *server) notLetIn() error {
 		why = strings.Join(s.notes, "; ")
 	}
 	return fmt.Errorf("the host does not let %s in (%s); put your public key into its ~/.ssh/authorized_keys", s.user, why)
+}
+
+// passing reports whether a new connection may help. One that could never be
+// made will not be: then the address is wrong.
+func (p *sftpPlace) passing(err error) bool {
+	var status *sftp.StatusError
+	if errors.As(err, &status) {
+		return status.FxCode() == sftp.ErrSSHFxConnectionLost || status.FxCode() == sftp.ErrSSHFxNoConnection
+	}
+	for _, e := range []error{sftp.ErrSSHFxConnectionLost, io.EOF, io.ErrUnexpectedEOF, net.ErrClosed, syscall.ECONNRESET, syscall.EPIPE} {
+		if errors.Is(err, e) {
+			return true
+		}
+	}
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	var network net.Error
+	return p.known && errors.As(err, &network)
 }
