@@ -12,8 +12,8 @@ type headerRule struct {
 	Set  map[string]string `json:"set"`
 }
 
-// How long a browser may keep what it has got without asking again. A name in
-// /assets/ holds a hash of the bytes: RFC 8246. A recording is not renamed when
+// How long a browser may keep what it has got without asking again: for good if
+// its name holds a hash of the bytes (RFC 8246). A recording is not renamed when
 // it is cut anew, so it is asked for after a day.
 const (
 	forGood  = "public, max-age=31536000, immutable"
@@ -41,6 +41,9 @@ var openToOthers = []string{
 	"*.mp3", "*.m4a", "*.ogg", "*.oga", "*.opus", "/assets/*.jpg", "/assets/*.jpeg", "/assets/*.png",
 }
 
+// namedByHash are the pictures, styles and scripts, and the search index.
+var namedByHash = []string{"/assets/*", "/search/*.json"}
+
 // headerRules are in the order in which they are obeyed: a later one overrules
 // those before it.
 func headerRules() []headerRule {
@@ -54,7 +57,10 @@ func headerRules() []headerRule {
 	for _, pattern := range openToOthers {
 		rules = append(rules, headerRule{pattern, forOthers})
 	}
-	return append(rules, headerRule{"/assets/*", map[string]string{"Cache-Control": forGood}})
+	for _, pattern := range namedByHash {
+		rules = append(rules, headerRule{pattern, map[string]string{"Cache-Control": forGood}})
+	}
+	return rules
 }
 
 // takesIn reports whether a pattern takes in an address.

@@ -21,6 +21,8 @@ func TestHeaders(t *testing.T) {
 		{"assets/style.df5a95dc07143334.css", "Content-Type", "text/css; charset=utf-8"},
 		{"assets/damsons.df5a95dc07143334.jpg", "Access-Control-Allow-Origin", "*"},
 		{"assets/besley.df5a95dc07143334.woff2", "Content-Type", "font/woff2"},
+		{"search/words.df5a95dc07143334.json", "Cache-Control", "public, max-age=31536000, immutable"},
+		{"search/index.html", "Cache-Control", "no-cache"},
 		{"recipes.atom", "Content-Type", "application/atom+xml"},
 		{"recipes.atom", "Cache-Control", "no-cache"},
 		{"recipes.json", "Content-Type", "application/feed+json"},
