@@ -50,12 +50,8 @@ var papers = []Paper{
 
 func cardAddress(r *content.Recipe) string { return recipeAddress(r) + "card/" }
 
-func (e *edition) cardPage(r *content.Recipe) (*CardPage, error) {
-	method, err := e.md.method(r.Body)
-	if err != nil {
-		return nil, err
-	}
-	ways := waysOf(r)
+func (e *edition) cardPage(t told) *CardPage {
+	r, ways := t.Recipe, waysOf(t.Recipe)
 	p := &CardPage{
 		Name:        r.Name.V,
 		Kind:        nameKind(r.Kind.V).one,
@@ -64,12 +60,12 @@ func (e *edition) cardPage(r *content.Recipe) (*CardPage, error) {
 		Where:       e.typed(recipeAddress(r)),
 		Papers:      papersFor(e.settings.Units.V),
 		Facts:       recipeFacts(r),
-		Ingredients: ingredientGroups(r),
-		Method:      method.Parts,
-		Keeping:     e.keepingBlocks(r),
+		Ingredients: t.ingredients,
+		Method:      t.method.Parts,
+		Keeping:     t.keeping,
 		Cautions:    append(texts(r.Cautions), shortCautions(ways)...),
 		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
-		Asked:       asked(r),
+		Asked:       t.asked,
 		Corrections: corrections(r),
 		Published:   day(r.Published.V),
 		Checked:     day(r.Checked.Date.V),
@@ -88,7 +84,7 @@ func (e *edition) cardPage(r *content.Recipe) (*CardPage, error) {
 	if p.Canonical != "" {
 		p.Canonical = e.absolute(recipeAddress(r))
 	}
-	return p, nil
+	return p
 }
 
 // papersFor has the card chosen that the site's kitchens have at hand.

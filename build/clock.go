@@ -1,6 +1,7 @@
 package build
 
 import (
+	"iter"
 	"regexp"
 	"strings"
 
@@ -15,8 +16,6 @@ var (
 	canner = []string{"altitude"}
 	// high are the words of a sentence whose times depend on altitude.
 	high = []string{"altitude", "feet", "foot", "ft", "meter", "meters", "metre", "metres"}
-	// sentence finds sentences, each with the stop that ends it.
-	sentences = regexp.MustCompile(`[^.!?]+(?:\.\d[^.!?]*)*[.!?]*`)
 )
 
 // longestClock is the most that a kitchen clock is set to: over night.
@@ -26,19 +25,46 @@ const longestClock = 12 * 60 * 60
 // when the cook looks.
 func clocks(text string) []mark {
 	var marks []mark
-	for _, s := range sentences.FindAllStringIndex(text, -1) {
-		if !strings.ContainsAny(text[s[0]:s[1]], "0123456789½") || says(text[s[0]:s[1]], high) {
+	for begin, s := range sentences(text) {
+		if !strings.ContainsAny(s, "0123456789½") || says(s, high) {
 			continue
 		}
-		for _, at := range kitchenTime.FindAllStringSubmatchIndex(text[s[0]:s[1]], -1) {
-			d, err := content.ParseDuration(text[s[0]+at[2]:s[0]+at[3]] + " " + text[s[0]+at[4]:s[0]+at[5]])
+		for _, at := range kitchenTime.FindAllStringSubmatchIndex(s, -1) {
+			d, err := content.ParseDuration(s[at[2]:at[3]] + " " + s[at[4]:at[5]])
 			if err != nil {
 				continue
 			}
 			if n, ok := inSeconds(d); ok && n > 0 && n <= longestClock {
-				marks = append(marks, mark{s[0] + at[0], s[0] + at[1], `<time datetime="` + isoDuration(n) + `">`, "</time>"})
+				marks = append(marks, mark{begin + at[0], begin + at[1], `<time datetime="` + isoDuration(n) + `">`, "</time>"})
 			}
 		}
 	}
 	return marks
 }
+
+// sentences gives each sentence with the stops that end it, and where in the
+// text it begins. A point before a digit ends none.
+func sentences(text string) iter.Seq2[int, string] {
+	return func(yield func(int, string) bool) {
+		for i := 0; i < len(text); {
+			if isStop(text[i]) {
+				i++
+				continue
+			}
+			begin := i
+			for i < len(text) && (!isStop(text[i]) || text[i] == '.' && i+1 < len(text) && isDigit(text[i+1])) {
+				i++
+			}
+			for i < len(text) && isStop(text[i]) {
+				i++
+			}
+			if !yield(begin, text[begin:i]) {
+				return
+			}
+		}
+	}
+}
+
+func isStop(c byte) bool { return c == '.' || c == '!' || c == '?' }
+
+func isDigit(c byte) bool { return '0' <= c && c <= '9' }

@@ -65,7 +65,7 @@ func waits(r *content.Recipe) (before, after []stretch) {
 // length of a wait may stand in the sentence after the one that tells of it.
 func waitsOf(step string) (all []stretch, cooked float64) {
 	word := ""
-	for _, t := range sentences.FindAllString(step, -1) {
+	for _, t := range sentences(step) {
 		at, minutes := longestWait(t)
 		if w := firstStem(t, waitStems); w != "" {
 			word = w
@@ -119,7 +119,7 @@ func lastHeated(steps []string) int {
 // notAWait reports whether a sentence tells of an altitude, of how long the food
 // keeps, or of the jars after the canner.
 func notAWait(sentence string) bool {
-	return says(sentence, high) || says(sentence, lasting) || coolingTime.MatchString(sentence)
+	return says(sentence, high) || says(sentence, lasting) || cooled(sentence) != ""
 }
 
 // longestWait gives the longest time in a sentence, as it is written and in
@@ -165,11 +165,19 @@ var figuresOf = map[string]string{
 func cooling(r *content.Recipe) stretch {
 	const usual = "12 to 24 hours"
 	for _, s := range mainSteps(r) {
-		if at := coolingTime.FindString(s); at != "" {
+		if at := cooled(s); at != "" {
 			return stretch{"rest", "Cooling", typeset(at), 24 * 60}
 		}
 	}
 	return stretch{"rest", "Cooling", typeset(usual), 24 * 60}
+}
+
+// cooled gives the time that jars are left to cool, if a text tells of it.
+func cooled(text string) string {
+	if !strings.Contains(text, "24 hours") { // which spares most the search
+		return ""
+	}
+	return coolingTime.FindString(text)
 }
 
 // coolingTime is a range that ends with the day.

@@ -138,10 +138,11 @@ func TestEpisodesBothWays(t *testing.T) {
 // A link to what is held back, or to nothing, becomes its own words.
 func TestLinksToWhatIsNotOut(t *testing.T) {
 	e := editionOf(t, txtar.Parse([]byte(scheduled)))
-	page, err := e.recipePage(e.recipe["out"])
+	told, err := e.tell(e.recipe["out"])
 	if err != nil {
 		t.Fatal(err)
 	}
+	page := e.recipePage(told)
 	want := `<p>See later, the draft, <a href="/show-notes/out/">what is
 out</a>, what is not, nothing
 and <a href="https://b.example/recipes/later/">elsewhere</a>.</p>`

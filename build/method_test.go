@@ -62,10 +62,11 @@ func methodText(t *testing.T, body string) string {
 func TestStepsAreCountedThrough(t *testing.T) {
 	e := editionOf(t, mustArchive(t, "testdata/pages/recipe.txtar"))
 	r := e.recipe["damson-preserves"]
-	page, err := e.recipePage(r)
+	told, err := e.tell(r)
 	if err != nil {
 		t.Fatal(err)
 	}
+	page := e.recipePage(told)
 	var ids []string
 	for _, p := range page.Method {
 		for _, s := range p.Steps {

@@ -153,10 +153,11 @@ func BenchmarkRecipePage(b *testing.B) {
 	var out bytes.Buffer
 	for b.Loop() {
 		out.Reset()
-		page, err := e.recipePage(r)
+		told, err := e.tell(r)
 		if err != nil {
 			b.Fatal(err)
 		}
+		page := e.recipePage(told)
 		if err := th.Write(&out, "recipe", page); err != nil {
 			b.Fatal(err)
 		}

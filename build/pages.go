@@ -1,6 +1,12 @@
 package build
 
 import (
+	"cmp"
+	"runtime"
+	"slices"
+	"sync"
+	"sync/atomic"
+
 	"stillroom/themes"
 	"stillroom/validate"
 )
@@ -13,14 +19,26 @@ func Pages(c validate.Checked, t *themes.Theme, a *Assets) ([]File, error) {
 	return pages(newEdition(c.Site(), c.Day(), a), t)
 }
 
+// pages writes them on every processor. A page that is written is let go, with
+// what it was made of.
 func pages(e *edition, t *themes.Theme) ([]File, error) {
-	var files []File
-	for s := range e.sheets {
-		data, err := s.write(t)
-		if err != nil {
-			return nil, err
-		}
-		files = append(files, File{Path: s.path, Data: data})
+	sheets := slices.Collect(e.sheets)
+	files := make([]File, len(sheets))
+	errs := make([]error, len(sheets))
+	var next atomic.Int64
+	var wg sync.WaitGroup
+	for range runtime.GOMAXPROCS(0) {
+		wg.Go(func() {
+			for i := next.Add(1) - 1; i < int64(len(sheets)); i = next.Add(1) - 1 {
+				files[i].Path = sheets[i].path
+				files[i].Data, errs[i] = sheets[i].write(t)
+				sheets[i] = sheet{}
+			}
+		})
+	}
+	wg.Wait()
+	if err := cmp.Or(errs...); err != nil {
+		return nil, err
 	}
 	return arrange(files)
 }

@@ -47,13 +47,8 @@ type RecipePage struct {
 	Beside      []Jar // others that use the same produce, or are of the same kind
 }
 
-func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
-	method, err := e.md.method(r.Body)
-	if err != nil {
-		return nil, err
-	}
-	markSteps(r, method.Parts)
-	ways := waysOf(r)
+func (e *edition) recipePage(t told) *RecipePage {
+	r, ways := t.Recipe, waysOf(t.Recipe)
 	p := &RecipePage{
 		Name:        r.Name.V,
 		Summary:     r.Summary.V,
@@ -64,19 +59,19 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		Pictures:    e.pictures(r.Pictures),
 		Corrections: corrections(r),
 		Facts:       recipeFacts(r),
-		HeadNote:    method.Before,
+		HeadNote:    t.method.Before,
 		Scaler:      scaler(r),
-		Ingredients: ingredientGroups(r),
+		Ingredients: t.ingredients,
 		Weights:     weightNotes(r),
 		Gear:        typesetAll(r.Gear),
-		Method:      method.Parts,
-		Keeping:     e.keepingBlocks(r),
+		Method:      markedSteps(r, t.method.Parts),
+		Keeping:     t.keeping,
 		Points:      points(r),
 		Cautions:    append(texts(r.Cautions), cautionsFor(ways)...),
 		Canned:      slices.ContainsFunc(ways, content.Way.Canned),
 		Safety:      e.safetyPage(),
-		Asked:       asked(r),
-		Notes:       method.After,
+		Asked:       t.asked,
+		Notes:       t.method.After,
 		Log:         kitchenLog(r.Batches),
 		Heard:       e.heardIn(r),
 		Produce:     produceLinks(r),
@@ -103,7 +98,7 @@ func (e *edition) recipePage(r *content.Recipe) (*RecipePage, error) {
 		styles:      append([]string{"drawings.css"}, noticeStyles(p.Corrections)...),
 	})
 	p.Vessels = vessels(p.Beside)
-	return p, nil
+	return p
 }
 
 func recipeFacts(r *content.Recipe) []Fact {

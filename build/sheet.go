@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
+	"sync"
 	"time"
 
 	"stillroom/content"
@@ -76,11 +77,20 @@ func (e *edition) recipeSheets(yield func(sheet) bool) bool {
 
 // sheetsOf are the pages of one recipe.
 func (e *edition) sheetsOf(r *content.Recipe, yield func(sheet) bool) bool {
-	s := sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File}
-	s.page = func() (any, error) { return e.recipePage(r) }
-	card := sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File}
-	card.page = func() (any, error) { return e.cardPage(r) }
-	return yield(s) && yield(card)
+	tell := sync.OnceValues(func() (told, error) { return e.tell(r) })
+	telling := func(page func(told) any) func() (any, error) {
+		return func() (any, error) {
+			t, err := tell()
+			if err != nil {
+				return nil, err
+			}
+			return page(t), nil
+		}
+	}
+	page := telling(func(t told) any { return e.recipePage(t) })
+	card := telling(func(t told) any { return e.cardPage(t) })
+	return yield(sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File, page: page}) &&
+		yield(sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File, page: card})
 }
 
 // withdrawnSheets stand at the addresses of recipes that were taken back.

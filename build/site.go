@@ -14,11 +14,12 @@ func Site(c validate.Checked, t *themes.Theme, d *Darkroom) ([]File, error) {
 	if err != nil {
 		return nil, err
 	}
-	pages, err := Pages(c, t, a)
+	e := newEdition(c.Site(), c.Day(), a)
+	pages, err := pages(e, t)
 	if err != nil {
 		return nil, err
 	}
-	products, err := newEdition(c.Site(), c.Day(), a).products(pages)
+	products, err := e.products(pages)
 	if err != nil {
 		return nil, err
 	}

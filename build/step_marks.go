@@ -10,6 +10,16 @@ import (
 	"stillroom/content"
 )
 
+// markedSteps are the steps with what markSteps sets apart.
+func markedSteps(r *content.Recipe, parts []Part) []Part {
+	parts = slices.Clone(parts)
+	for i := range parts {
+		parts[i].Steps = slices.Clone(parts[i].Steps)
+	}
+	markSteps(r, parts)
+	return parts
+}
+
 // markSteps sets apart what a reader's batch and clock change in the steps:
 // amounts of listed ingredients, and times. What belongs to the canner is left
 // alone: its minutes are those of the table, by altitude and by jar.

@@ -4,6 +4,7 @@ import (
 	"regexp"
 	"strings"
 	"unicode"
+	"unicode/utf8"
 
 	"stillroom/content"
 )
@@ -20,20 +21,55 @@ func typeset(s string) string {
 	if strings.Contains(s, "/") {
 		s = fractions.ReplaceAllStringFunc(s, fractionSign)
 	}
-	if strings.Contains(s, "-") {
+	if mayHaveRange(s) {
 		s = ranges.ReplaceAllString(s, "$1–$2")
 	}
-	s = writtenOut.Replace(s)
-	if strings.Contains(s, " ") {
-		s = numbers.ReplaceAllString(s, "$1\u00a0$2")
+	if strings.Contains(s, "\xe2\x85") { // with which the signs that are written out begin
+		s = writtenOut.Replace(s)
 	}
-	return strings.TrimSpace(strings.ReplaceAll(s, "\u00a0to ", " to "))
+	return strings.TrimSpace(strings.ReplaceAll(bindUnits(s), "\u00a0to ", " to "))
+}
+
+// mayHaveRange spares most texts with a dash, such as half-pint, the search.
+func mayHaveRange(s string) bool {
+	before, _, ok := strings.Cut(s, "-")
+	for ; ok; before, _, ok = strings.Cut(s, "-") {
+		if endsNumber(strings.TrimSuffix(before, " ")) {
+			return true
+		}
+		s = s[len(before)+1:]
+	}
+	return false
+}
+
+// bindUnits keeps each number on one line with the word after it.
+func bindUnits(s string) string {
+	var b strings.Builder
+	from := 0
+	for i := range len(s) {
+		if s[i] == ' ' && endsNumber(s[:i]) && beginsUnit(s[i+1:]) {
+			b.WriteString(s[from:i])
+			b.WriteString("\u00a0")
+			from = i + 1
+		}
+	}
+	b.WriteString(s[from:])
+	return b.String()
+}
+
+func endsNumber(s string) bool {
+	r, _ := utf8.DecodeLastRuneInString(s)
+	return '0' <= r && r <= '9' || r == '½' || r == '¼' || r == '¾'
+}
+
+func beginsUnit(s string) bool {
+	r, _ := utf8.DecodeRuneInString(s)
+	return unicode.IsLetter(r) || r == '°' || r == '%'
 }
 
 var (
 	fractions  = regexp.MustCompile(`(?:\b|[0-9] )(?:1/2|1/4|3/4)\b`)
 	ranges     = regexp.MustCompile(`([0-9½¼¾]) ?- ?([0-9½¼¾])`)
-	numbers    = regexp.MustCompile(`([0-9½¼¾]) ([\pL°%])`)
 	signs      = map[string]string{"1/2": "½", "1/4": "¼", "3/4": "¾"}
 	writtenOut = strings.NewReplacer("⅓", " 1/3", "⅔", " 2/3", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8")
 )

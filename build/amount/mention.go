@@ -4,6 +4,7 @@ import (
 	"math/big"
 	"regexp"
 	"slices"
+	"strings"
 
 	"stillroom/content"
 )
@@ -47,7 +48,7 @@ func InSteps(r *content.Recipe, steps []string) [][]Mention {
 // InNote finds the amounts in an ingredient's note that say how much to get:
 // from about 2 1/2 lb.
 func InNote(i content.Ingredient) []Mention {
-	if perJar.MatchString(i.Note) {
+	if perJar(i.Note) {
 		return nil
 	}
 	var ms []Mention
@@ -64,12 +65,8 @@ func InNote(i content.Ingredient) []Mention {
 }
 
 var (
-	// perJar marks a sentence that speaks of one jar among several.
-	perJar = regexp.MustCompile(`(?i)\b(each|every|per|apiece)\b`)
 	// gets leads to an amount in a note that grows with the batch.
 	gets = regexp.MustCompile(`(?i)(^|\b(from|about|in|or) )$`)
-	// sentenceEnd parts sentences; a point within a number does not.
-	sentenceEnd = regexp.MustCompile(`[.!?:;]["')]*(\s+|$)`)
 	// partitive begins what is part of something named before: of the sugar.
 	partitive = regexp.MustCompile(`(?i)^\s*of the\b`)
 )
@@ -99,18 +96,49 @@ type finder struct {
 
 // step looks for candidates in a step, sentence by sentence.
 func (f *finder) step(n int, text string) {
-	begin := 0
-	for _, end := range append(sentenceEnd.FindAllStringIndex(text, -1), []int{len(text), len(text)}) {
-		s := &sentence{step: n, start: begin, end: end[0]}
+	for begin, next := 0, 0; begin < len(text); begin = next {
+		var end int
+		end, next = sentenceEnd(text, begin)
+		s := &sentence{step: n, start: begin, end: end}
 		f.sentences = append(f.sentences, s)
-		said := text[begin:end[0]]
-		if places := numbers(said); len(places) > 0 && !perJar.MatchString(said) {
+		said := text[begin:end]
+		if places := numbers(said); len(places) > 0 && !perJar(said) {
 			for _, at := range places {
 				f.candidate(s, begin+at, text)
 			}
 		}
-		begin = end[1]
 	}
+}
+
+// sentenceEnd gives where a sentence ends, and where the next one begins. A
+// point within a number ends none.
+func sentenceEnd(text string, from int) (end, next int) {
+	for i := from; i < len(text); i++ {
+		if strings.IndexByte(".!?:;", text[i]) < 0 {
+			continue
+		}
+		rest := strings.TrimLeft(text[i+1:], `"')`)
+		after := strings.TrimLeft(rest, " \t\n\f\r")
+		if rest == "" || len(after) < len(rest) {
+			return i, len(text) - len(after)
+		}
+	}
+	return len(text), len(text)
+}
+
+// perJar reports whether a sentence speaks of one jar among several.
+func perJar(sentence string) bool {
+	for w := range strings.FieldsFuncSeq(sentence, isNotOfWord) {
+		switch strings.ToLower(w) {
+		case "each", "every", "per", "apiece":
+			return true
+		}
+	}
+	return false
+}
+
+func isNotOfWord(r rune) bool {
+	return r != '_' && !('0' <= r && r <= '9') && !('a' <= r|0x20 && r|0x20 <= 'z')
 }
 
 // candidate takes the amount that begins at a place in a step, if it is that of
