@@ -7,6 +7,9 @@ import (
 	"os"
 	"path/filepath"
 	"syscall"
+	"time"
+
+	"stillroom/build/seal"
 )
 
 // An Output is the folder that a site is published into.
@@ -21,6 +24,7 @@ type Written struct {
 	Same    int  // that were there before with the same bytes, and keep their time
 	Gone    int  // that were there before and are no more
 	OneStep bool // the whole site was put in place at once
+	Seal    Seal // of the folder as it is now; zero if somebody else was at it
 }
 
 // Write puts a site in place of the one that was published before. It writes
@@ -62,12 +66,17 @@ func (o Output) write(files []File, exchange func(a, b string) error) (Written, 
 		next.remove()
 		return Written{}, err
 	}
+	filled := time.Now()
 	w := Written{Files: len(files), Same: int(s.same.Load()), Gone: len(old.without(files))}
 	w.OneStep, err = install(next.dir, old, files, exchange)
 	if err != nil {
 		return Written{}, err
 	}
 	next.remove() // by now this is the old site; a rest is cleared by the next run
+	if !w.OneStep {
+		filled = time.Now()
+	}
+	w.Seal, _ = sealed(dir, seal.Look{Began: time.Now(), Since: filled})
 	return w, nil
 }
 
