@@ -36,14 +36,22 @@ const halfMade = ".part"
 
 // openCache gives the user's own cache; nil where there is no home for it.
 func openCache() build.Cache {
+	if c, ok := cacheOf("prints"); ok {
+		return c
+	}
+	return nil
+}
+
+// cacheOf gives a part of the user's cache, if there is a home for it.
+func cacheOf(what string) (c diskCache, ok bool) {
 	dir, err := os.UserCacheDir()
 	if err != nil {
-		return nil
+		return diskCache{}, false
 	}
 	if _, err := os.Stat(filepath.Dir(dir)); err != nil { // no home is made for it
-		return nil
+		return diskCache{}, false
 	}
-	return diskCache{filepath.Join(dir, "stillroom", "prints")}
+	return diskCache{filepath.Join(dir, "stillroom", what)}, true
 }
 
 // Get reads what is kept, and notes that it was used.

@@ -8,16 +8,19 @@ import (
 	"os"
 	"path"
 	"path/filepath"
-	"regexp"
 	"strings"
 	"testing"
 
 	"stillroom/content"
 )
 
-// generate makes a valid site of n recipes: those of the starter site as they
-// are, and variations of them with other names, days and tags. From then on
-// prints are kept in a cache of the test's own.
+// generate makes a valid site of n recipes: the starter site as it is, and
+// what its author might have written if she had kept at it. Of each recipe the
+// process, the ingredients and the method are left alone, since a tested
+// process stands behind them; names, days, tags, notes and kitchen logs are
+// new, notes speak of other recipes, some recipes have a picture, and every
+// thirtieth is spoken of in an episode. From then on prints are kept in a
+// cache of the test's own. The same n gives the same site.
 func generate(t testing.TB, n int) (dir string) {
 	t.Helper()
 	t.Setenv("XDG_CACHE_HOME", t.TempDir())
@@ -29,36 +32,33 @@ func generate(t testing.TB, n int) (dir string) {
 	if err != nil || len(names) == 0 {
 		t.Fatal("the starter site has no recipes", err)
 	}
-	for i := len(names); i < n; i++ {
-		name := names[i%len(names)]
-		text, err := fs.ReadFile(content.Starter, name)
-		if err != nil {
+	texts := make([][]byte, len(names))
+	for i, name := range names {
+		if texts[i], err = fs.ReadFile(content.Starter, name); err != nil {
 			t.Fatal(err)
 		}
-		slug := fmt.Sprintf("%s-%d.md", strings.TrimSuffix(path.Base(name), ".md"), i)
-		if err := os.WriteFile(filepath.Join(dir, "content/recipes", slug), variation(text, i), 0o666); err != nil {
-			t.Fatal(err)
+	}
+	slugOf := func(i int) string {
+		slug := strings.TrimSuffix(path.Base(names[i%len(names)]), ".md")
+		if i >= len(names) {
+			slug = fmt.Sprintf("%s-%d", slug, i)
+		}
+		return slug
+	}
+	for i := len(names); i < n; i++ {
+		shelve(t, filepath.Join(dir, "content/recipes", slugOf(i)+".md"), retold(texts[i%len(names)], i, slugOf))
+		if i%30 == 0 {
+			shelve(t, filepath.Join(dir, "content/episodes", fmt.Sprintf("evening-%d.md", i/30)), evening(i, slugOf))
 		}
 	}
 	return dir
 }
 
-var (
-	nameLine      = regexp.MustCompile(`(?m)^name: (.*)$`)
-	publishedLine = regexp.MustCompile(`(?m)^(published|updated): .*$`)
-	tagsLine      = regexp.MustCompile(`(?m)^tags: \[`)
-	formerlyLine  = regexp.MustCompile(`(?m)^formerly:.*\n( .*\n)*`)
-	headNote      = []byte("\n---\n")
-)
-
-func variation(text []byte, i int) []byte {
-	day := fmt.Sprintf("20%02d-%02d-%02d", 10+i%16, 1+i%12, 1+i%28)
-	text = nameLine.ReplaceAll(text, fmt.Appendf(nil, "name: $1 no. %d", i))
-	text = publishedLine.ReplaceAll(text, []byte("$1: "+day))
-	text = tagsLine.ReplaceAll(text, fmt.Appendf(nil, "tags: [shelf %d, ", i%40))
-	text = formerlyLine.ReplaceAll(text, nil)
-	note := fmt.Appendf(headNote, "\nOf all the years this was the %dth, and no two were alike.\n", i)
-	return bytes.Replace(text, headNote, note, 1)
+func shelve(t testing.TB, name string, data []byte) {
+	t.Helper()
+	if err := os.WriteFile(name, data, 0o666); err != nil {
+		t.Fatal(err)
+	}
 }
 
 // publishInto publishes a site, as of a day when all of it is out.
@@ -68,34 +68,5 @@ func publishInto(t testing.TB, site, to string) {
 	args := []string{"publish", site, "--to", to, "--day", "2026-11-25"}
 	if status := run(args, strings.NewReader(""), io.Discard, &stderr); status != succeeded {
 		t.Fatalf("status %d: %s", status, &stderr)
-	}
-}
-
-// The first time, everything is written; when nothing has changed, files are
-// compared and linked.
-func BenchmarkPublish1000(b *testing.B) {
-	site := generate(b, 1000)
-	b.Run("first", func(b *testing.B) {
-		out := b.TempDir()
-		for i := 0; b.Loop(); i++ {
-			publishInto(b, site, filepath.Join(out, fmt.Sprint(i)))
-		}
-	})
-	b.Run("unchanged", func(b *testing.B) {
-		out := filepath.Join(b.TempDir(), "published")
-		publishInto(b, site, out)
-		for b.Loop() {
-			publishInto(b, site, out)
-		}
-	})
-}
-
-func BenchmarkCheck1000(b *testing.B) {
-	site := generate(b, 1000)
-	for b.Loop() {
-		var stderr bytes.Buffer
-		if status := run([]string{"check", site, "--day", "2026-11-25"}, strings.NewReader(""), io.Discard, &stderr); status != succeeded {
-			b.Fatalf("status %d: %s", status, &stderr)
-		}
 	}
 }

@@ -61,12 +61,20 @@ type publishCommand struct {
 
 func (c *publishCommand) run(p *program) int {
 	progress := p.startProgress()
+	c.Day = day{c.Day.orToday()} // which stays the same past midnight
+	ledger := c.openLedger()
+	progress.begin("comparing")
+	if e, ok := ledger.unchanged(c); ok {
+		progress.end()
+		p.sayEntry(c, e)
+		return succeeded
+	}
 	j, err := p.judge(c.Site, c.Day, progress)
 	if err != nil || !j.ok {
 		progress.end()
 		return p.refuse(j, err)
 	}
-	said, err := c.publish(p, j, progress)
+	said, err := c.publish(p, j, ledger, progress)
 	progress.end()
 	var broken build.BrokenPictures
 	if errors.As(err, &broken) {
@@ -76,17 +84,26 @@ func (c *publishCommand) run(p *program) int {
 	if err != nil {
 		return p.fail(err)
 	}
-	writeText(p.err, withoutAdvice(j.report), colourFor(p.err))
+	report, left := withoutAdvice(j.report), leftOut(j.checked)
+	writeText(p.err, report, colourFor(p.err))
 	said()
-	p.sayLeftOut(j.checked)
+	p.sayEach(left)
 	if c.DryRun {
 		return succeeded
 	}
+	still := ledger.still(c)
 	if err := c.remember(p, j.checked); err != nil {
 		return p.fail(fmt.Errorf("the site is published, but not by which guids: %w", err))
 	}
-	p.say("To look at it while you write: stillroom preview %s", c.Site)
+	if still {
+		ledger.enter(c, j.site.Settings.Destination.V, report, left)
+	}
+	p.sayWhatNext(c)
 	return succeeded
+}
+
+func (p *program) sayWhatNext(c *publishCommand) {
+	p.say("To look at it while you write: stillroom preview %s", c.Site)
 }
 
 // refuse says why nothing is published.
@@ -109,8 +126,8 @@ func withoutAdvice(rep validate.Report) validate.Report {
 
 // publish builds the site and puts it where it belongs. What came of that is
 // said by said.
-func (c *publishCommand) publish(p *program, j judged, progress *progress) (said func(), err error) {
-	deliver, err := c.destination(j.site.Settings.Destination.V)
+func (c *publishCommand) publish(p *program, j judged, ledger *ledger, progress *progress) (said func(), err error) {
+	deliver, err := c.destination(j.site.Settings.Destination.V, ledger)
 	if err != nil {
 		return nil, err
 	}
@@ -143,7 +160,7 @@ type delivery func(*program, []build.File, *progress) (said func(), err error)
 
 // destination says where to put the site. That may not lie where it is read
 // from.
-func (c *publishCommand) destination(fromSettings string) (delivery, error) {
+func (c *publishCommand) destination(fromSettings string, ledger *ledger) (delivery, error) {
 	to := cmp.Or(c.To, fromSettings, "published")
 	if ship.IsAddress(to) {
 		address, err := ship.ParseAddress(to)
@@ -151,10 +168,7 @@ func (c *publishCommand) destination(fromSettings string) (delivery, error) {
 			return c.ship(p, address, files, pr)
 		}, err
 	}
-	dir := filepath.FromSlash(to)
-	if c.To == "" && !filepath.IsAbs(dir) {
-		dir = filepath.Join(c.Site, dir)
-	}
+	dir := c.folder(fromSettings)
 	for _, source := range []string{"content", "themes"} {
 		if within(filepath.Join(c.Site, source), dir) {
 			return nil, fmt.Errorf("%s lies in the site's %s folder, which is read and never written", dir, source)
@@ -166,13 +180,26 @@ func (c *publishCommand) destination(fromSettings string) (delivery, error) {
 	if c.DryRun {
 		return func(p *program, files []build.File, _ *progress) (func(), error) { return p.lookInto(dir, files) }, nil
 	}
-	return func(p *program, files []build.File, pr *progress) (func(), error) { return p.write(dir, files, pr) }, nil
+	return func(p *program, files []build.File, pr *progress) (func(), error) {
+		return p.write(dir, files, ledger, pr)
+	}, nil
 }
 
-func (p *program) write(dir string, files []build.File, progress *progress) (said func(), err error) {
+// folder is where the site goes if that is a folder.
+func (c *publishCommand) folder(fromSettings string) string {
+	dir := filepath.FromSlash(cmp.Or(c.To, fromSettings, "published"))
+	if c.To == "" && !filepath.IsAbs(dir) {
+		dir = filepath.Join(c.Site, dir)
+	}
+	return dir
+}
+
+func (p *program) write(dir string, files []build.File, ledger *ledger, progress *progress) (said func(), err error) {
 	progress.begin("writing")
 	w, err := build.Output{Dir: dir, Progress: progress.step}.Write(files)
-	return func() { p.sayPublished(dir, files, w) }, err
+	pages := pagesOf(files)
+	ledger.note(w, pages)
+	return func() { p.sayPublished(dir, pages, w) }, err
 }
 
 // within reports whether a path is a folder or lies in it.
@@ -201,9 +228,9 @@ func (c *publishCommand) theme(name string) (*themes.Theme, error) {
 	return nil, fmt.Errorf("the site's theme is %s, but there is no folder %s", name, dir)
 }
 
-func (p *program) sayPublished(dir string, files []build.File, w build.Written) {
+func (p *program) sayPublished(dir string, pages int, w build.Written) {
 	p.say("Published %s to %s: %s, %d of them new or changed; %d gone.",
-		count(pagesOf(files), "page"), dir, count(w.Files, "file"), w.Files-w.Same, w.Gone)
+		count(pages, "page"), dir, count(w.Files, "file"), w.Files-w.Same, w.Gone)
 	if !w.OneStep {
 		p.say("This disk cannot exchange folders, so the files were put in place one by one.")
 	}
@@ -217,22 +244,28 @@ func pagesOf(files []build.File) int {
 	return pages
 }
 
-// sayLeftOut says what readers do not get, and why.
-func (p *program) sayLeftOut(c validate.Checked) {
+// leftOut says what readers do not get, and why, in a line each.
+func leftOut(c validate.Checked) (lines []string) {
 	if c.Site().Settings.Address.V == "" {
-		p.say("Left out for want of an address in content/site.yaml: feeds, sitemap and structured data.")
+		lines = append(lines, "Left out for want of an address in content/site.yaml: feeds, sitemap and structured data.")
 	}
 	const few = 5
 	held := build.HeldBack(c)
 	for i, h := range held {
 		switch {
 		case i == few:
-			p.say("Held back: %d more.", len(held)-few)
-			return
+			return append(lines, fmt.Sprintf("Held back: %d more.", len(held)-few))
 		case h.Until.IsZero():
-			p.say("Held back: %s, a draft.", h.File)
+			lines = append(lines, fmt.Sprintf("Held back: %s, a draft.", h.File))
 		default:
-			p.say("Held back: %s, until %s.", h.File, h.Until)
+			lines = append(lines, fmt.Sprintf("Held back: %s, until %s.", h.File, h.Until))
 		}
+	}
+	return lines
+}
+
+func (p *program) sayEach(lines []string) {
+	for _, l := range lines {
+		p.say("%s", l)
 	}
 }

@@ -5,10 +5,8 @@ import (
 	"errors"
 	"io/fs"
 	"os"
-	"path/filepath"
 
 	"stillroom/build"
-	"stillroom/content"
 	"stillroom/validate"
 )
 
@@ -16,7 +14,7 @@ import (
 // known yet. The list is replaced in one step, so that it is never half there.
 func (c *publishCommand) remember(p *program, published validate.Checked) error {
 	guids := build.GUIDs(published)
-	name := filepath.Join(c.Site, filepath.FromSlash(content.GUIDsFile))
+	name := c.guidsFile()
 	old, err := os.ReadFile(name)
 	isNew := errors.Is(err, fs.ErrNotExist)
 	switch {

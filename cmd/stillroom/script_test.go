@@ -18,7 +18,7 @@ import (
 var update = flag.Bool("update", false, "write what is printed into testdata/script")
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"stillroom": main})
+	testscript.Main(m, map[string]func(){"stillroom": main, "floor": floorMain})
 }
 
 // Each script is a session at a keyboard: what is typed, what is printed, what
