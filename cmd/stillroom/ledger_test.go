@@ -194,8 +194,11 @@ var deeds = []deed{
 	{"a dropping in the output", func(w *publisher) { w.write(filepath.Join(w.out, "recipes", ".DS_Store"), []byte("?")) }, false},
 	{"a folder in the output", func(w *publisher) { os.MkdirAll(filepath.Join(w.out, "empty", "folder"), 0o777) }, false},
 	{"a run that was killed", func(w *publisher) { os.Mkdir(w.out+".next", 0o777) }, false},
-	{"a damaged ledger", func(w *publisher) {
-		w.sneak(w.pick(os.Getenv("XDG_CACHE_HOME"), "stillroom/published/*/site-*"), lastByte)
+	{"damaged ledgers", func(w *publisher) {
+		names, _ := filepath.Glob(filepath.Join(os.Getenv("XDG_CACHE_HOME"), "stillroom/published/*/site-*"))
+		for _, name := range names {
+			w.sneak(name, lastByte)
+		}
 	}, false},
 	{"no ledger", func(w *publisher) { os.RemoveAll(filepath.Join(os.Getenv("XDG_CACHE_HOME"), "stillroom", "published")) }, false},
 	{"a text touched", func(w *publisher) {
