@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"math/big"
 	"slices"
 
 	"stillroom/content"
@@ -18,8 +19,8 @@ pepper may take the place of another; no other vegetable may be added to a teste
 recipe, and none to a plain food. Tomato sauce with vegetables or meat has processes
 of its own, under pressure. Soups and mixed vegetables have processes for mixtures.
 
-Dried herbs and spices are free; for garlic and fresh herbs see herbs-over. One small
-hot pepper or two cloves of garlic do no harm.`,
+Dried herbs and spices are free; for garlic and fresh herbs in what the recipe's own
+vinegar keeps see herbs-over. One small hot pepper or two cloves of garlic do no harm.`,
 	Source: Source{
 		Title:   "Preserve it: how to make safe personalized recipes, UC Master Food Preservers of the Central Sierra",
 		Address: "https://www.ucanr.edu/site/uc-master-food-preservers-central-sierra/article/preserve-it-series-how-make-safe-personalized",
@@ -34,7 +35,7 @@ func checkNotTestedWith(r *content.Recipe, m *Match) []Finding {
 	var fs []Finding
 	for _, in := range m.inJar() {
 		food := in.Class.Produce
-		if in.role() != RoleLowAcid || m.testedWith(food) || in.isOnePepper() || inProduce(r, food) {
+		if in.role() != RoleLowAcid && !m.isGarlicOver(in) || m.testedWith(food) || in.isOnePepper() || inProduce(r, food) {
 			continue
 		}
 		fs = append(fs, Finding{
@@ -63,6 +64,16 @@ var peppers = []string{"pepper", "bell pepper", "hot pepper", "jalapeno", "banan
 func (in Item) isOnePepper() bool {
 	q, ok := in.counted()
 	return ok && in.Class.Produce.Group == Peppers && in.Class.Produce.Name != "bell pepper" && q.High.Cmp(feet(1)) <= 0
+}
+
+// isGarlicOver reports whether an ingredient is more garlic than the two cloves
+// that do no harm, in food that is kept by the acid of fruit or of a dose.
+func (m *Match) isGarlicOver(in Item) bool {
+	if in.Class.Kind != ItemGarlic || in.ToTaste || m.Keeping.Way.V == content.PressureCanner || m.need().Origin == AcidFromRecipe {
+		return false
+	}
+	spoons, ok := in.in(content.Teaspoon)
+	return !in.isTwoCloves() && (!ok || spoons.High.Cmp(big.NewRat(2, 1)) > 0)
 }
 
 // inProduce reports whether the produce list names the food, so that

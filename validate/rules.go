@@ -9,6 +9,7 @@ import (
 var Rules = []*Rule{
 	acceptRule,
 	acidForBatch,
+	acidListed,
 	acidMissing,
 	acidNatural,
 	acidOther,
