@@ -15,7 +15,7 @@ func TestFigures(t *testing.T) {
 		{"8 degrees Fahrenheit", "8 °F"}, {"5 per cent", "5%"}, {"5% vinegar", "5%"}, {"five percent", "5%"},
 		{"11 psi", "11 psi"}, {"10 pounds of pressure", "10 psi"}, {"10 lb. pressure", ""}, {"15-pound weight", "15 psi"},
 		{"5 pounds of cabbage", "5 lb"}, {"1,000 feet", "1,000 ft"}, {"a thousand feet", "1,000 ft"},
-		{"thirteen hundred and fifty feet", "1,350 ft"}, {"six thousand feet", "6,000 ft"}, {"412 m", "412 m"}, {"300 meters", "300 m"},
+		{"thirteen hundred and fifty feet", "1,350 ft"}, {"six thousand feet", "6,000 ft"}, {"two dozen feet", "24 ft"}, {"412 m", "412 m"}, {"300 meters", "300 m"},
 		{"2 in each jar", "2"}, {"cut in half", "1/2"}, {"at 10:52, clock from there", ""}, {"a few minutes", ""},
 		{"12 to 24 hours", "12-24 h"}, {"a couple of hours", "2 h"}, {"on the second day", ""}, {"1,001-6,000 ft", "1,001-6,000 ft"},
 	}

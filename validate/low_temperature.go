@@ -22,7 +22,8 @@ whether it lists the treatment.`,
 	},
 	Practice: &Practice{
 		Phrases: `low_temperature pasteurise~|pasteurisation|pasteurization|processing|process|canning|treatment; pasteurise~ .. @jar|@it|pickles .. at|for|in; process~|hold~|keep~|heat~ .. @jar|@it|pickles|water ... 180|185
-			maybe process~|hold~|keep~|heat~|simmer~|leave~ .. @jar|@it ... at|of # ; simmer~ .. @jar|jars .. instead_of|rather_than boiling; process~ .. below|under|without .. boiling`,
+			maybe process~|hold~|keep~|heat~|simmer~|leave~ .. @jar|@it ... at|of # ; simmer~ .. @jar|jars .. instead_of|rather_than boiling; process~ .. below|under|without .. boiling
+			maybe keep~|hold~|leave~|let~ .. canner|water_bath|bath ... simmer|simmering`,
 		Where:   belowBoil,
 		Grade:   pasteurisedWeighs,
 		Message: "jars are processed below the boil",
@@ -37,6 +38,9 @@ func belowBoil(t *Text, s *sentence, h hit) bool {
 	}
 	if !h.maybe {
 		return true
+	}
+	if s.anyIn("simmer simmering", h.from, h.to) {
+		return s.anyOf("whole entire throughout process processing") && !s.anyOf("while until before fill filling load loading")
 	}
 	for _, f := range s.figures() {
 		if h.from <= f.from && f.from < h.to+2 && f.unit.Dimension() == content.TemperatureDim {

@@ -68,8 +68,8 @@ func (s *sentence) partFrom(i int) (ratio, int, bool) {
 	return ratio{}, i, false
 }
 
-// wholeFrom reads a whole number in words: twelve, forty-five, a thousand,
-// thirteen hundred and fifty.
+// wholeFrom reads a whole number in words: twelve, forty-five, a dozen, a
+// thousand, thirteen hundred and fifty.
 func (s *sentence) wholeFrom(i int) (ratio, int, bool) {
 	start, sum, part := i, int64(0), int64(0)
 	for ; i < s.len(); i++ {
@@ -80,10 +80,12 @@ func (s *sentence) wholeFrom(i int) (ratio, int, bool) {
 			part += v
 		case w == "hundred" && (part > 0 || i > start):
 			part = max(part, 1) * 100
+		case w == "dozen" && part < 100 && (part > 0 || i > start):
+			return ratio{sum + max(part, 1)*12, 1}, i + 1, true
 		case w == "thousand" && (part > 0 || i > start):
 			sum, part = max(part, 1)*1000, 0
 		case i == start && s.isAny(i, "a an"):
-			if u := s.word(i + 1); u != "hundred" && u != "thousand" && u != "couple" {
+			if u := s.word(i + 1); u != "hundred" && u != "thousand" && u != "dozen" && u != "couple" {
 				return ratio{1, 1}, i + 1, true
 			}
 		case w == "couple" && s.isAny(i+1, "of"):

@@ -41,6 +41,7 @@ var Rules = []*Rule{
 	checkedMissing,
 	chocolate,
 	clockEarly,
+	clockResumed,
 	cooledFast,
 	correctionDate,
 	coverSmall,
