@@ -78,6 +78,26 @@ func TestAgain(t *testing.T) {
 	}
 }
 
+// What was taken back is not made, and so not checked again.
+func TestRecheck(t *testing.T) {
+	const canned = "---\nname: Plums\nsummary: A jar.\nkind: jam\npublished: 2025-01-01\nproduce: [plums]\nyield: 2 cups\n" +
+		"ingredients: [1 cup sugar]\nkeeping: [{way: boiling-water, process: berry-jam, keeps: 1 year}]\n"
+	for rest, want := range map[string]int{
+		"": 1,
+		"withdrawn: {date: 2026-05-30, reason: Nobody has tested it.}\n": 0,
+		"status: draft\n": 0,
+	} {
+		r, faults := content.ReadRecipe("content/recipes/plums.md", []byte(canned+rest+"---\n"))
+		if len(faults) > 0 {
+			t.Fatal(faults)
+		}
+		c := Of(&content.Site{Recipes: []*content.Recipe{r}}, date("2026-06-10"), 13)
+		if len(c.Recheck) != want {
+			t.Errorf("with %q: %d recipes to check again, want %d", rest, len(c.Recheck), want)
+		}
+	}
+}
+
 // A batch is kept in the way that its factor belongs to.
 func TestBest(t *testing.T) {
 	var got []string
