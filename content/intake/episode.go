@@ -47,7 +47,7 @@ func episode(item *gofeed.Item, audio *gofeed.Enclosure, slugs map[string]int) A
 	if body := toMarkdown(notes); body != "" {
 		text += "\n" + body + "\n"
 	}
-	return Arrival{Name: title, From: "the feed", Text: File{"content/episodes/" + uniqueSlug(title, slugs) + ".md", []byte(text)}, Checks: f.checks}
+	return Arrival{Name: title, From: "the feed", Text: File{"content/episodes/" + uniqueSlug(title, "episode", slugs) + ".md", []byte(text)}, Checks: f.checks}
 }
 
 // writeBeside tells the author of a file that the feed names with an episode.
@@ -60,8 +60,8 @@ func writeBeside(f *front, item *gofeed.Item, name, do string) {
 }
 
 // uniqueSlug gives an address to a title; the second of a name gets a number.
-func uniqueSlug(title string, taken map[string]int) string {
-	slug := slugOf(title, "episode")
+func uniqueSlug(title, otherwise string, taken map[string]int) string {
+	slug := slugOf(title, otherwise)
 	unique := slug
 	for taken[unique] > 0 {
 		taken[slug]++

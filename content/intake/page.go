@@ -41,7 +41,7 @@ func ReadPage(p Page) ([]Arrival, []Trouble, error) {
 	if len(p.Data) > MaxPage {
 		return nil, nil, fmt.Errorf("%s holds %d MB, and no more than %d are read", p.Name, len(p.Data)>>20, MaxPage>>20)
 	}
-	r := &reader{Page: p}
+	r := &reader{Page: p, slugs: make(map[string]int)}
 	if err := r.parse(); err != nil {
 		return nil, nil, err
 	}
@@ -94,6 +94,7 @@ type reader struct {
 	root     *html.Node
 	address  string // where the page was, if it says so
 	images   []image
+	slugs    map[string]int // how many recipes went by each
 	troubles []Trouble
 }
 
@@ -262,16 +263,27 @@ func addressOf(href string) string {
 	return href
 }
 
-// distinct gives each recipe once: pages often say the same twice.
+// distinct gives each recipe once: pages often say the same twice. Of two that
+// share a name, one that lists other ingredients is another recipe.
 func distinct(found []*thing) []*thing {
 	var all []*thing
 	seen := make(map[string]bool)
 	for _, t := range found {
-		name := t.line("name", "headline")
-		if !seen[name] {
-			seen[name] = true
+		name := t.line("name", "headline") + "\n"
+		whole := name + listed(t)
+		if !seen[whole] {
+			seen[name], seen[whole] = true, true
 			all = append(all, t)
 		}
 	}
 	return all
+}
+
+// listed is what a recipe lists, to tell it from another of its name.
+func listed(t *thing) string {
+	var words []string
+	for _, v := range t.all("recipeIngredient", "ingredients") {
+		words = append(words, strings.Fields(v.words())...)
+	}
+	return strings.Join(words, " ")
 }

@@ -18,7 +18,7 @@ func (r *reader) recipe(t *thing) Arrival {
 	if name == "" {
 		name = strings.TrimSuffix(path.Base(r.Name), path.Ext(r.Name))
 	}
-	slug := slugOf(name, "recipe")
+	slug := uniqueSlug(name, "recipe", r.slugs)
 	method := partsOf(t.all("recipeInstructions", "instructions"))
 	f := new(front)
 	f.WriteString("---\n")
