@@ -17,6 +17,23 @@ const marked = tab => tab.$$eval('table.scale', tables => tables.map(t => {
   return [row.cells[0].firstChild.textContent, ...[...row.querySelectorAll('td b')].map(b => b.textContent)].join(' ').replace(/\u00a0/g, ' ');
 }));
 
+const focused = tab => tab.evaluate(() => document.activeElement.id);
+
+// contrasts runs in the page: how the marked row's words and frame stand out from what lies under them, by WCAG 2.2.
+function contrasts() {
+  const light = colour => {
+    const [r, g, b] = colour.match(/[\d.]+/g).map(n => n / 255).map(c => (c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const ratio = (a, b) => (Math.max(light(a), light(b)) + 0.05) / (Math.min(light(a), light(b)) + 0.05);
+  const row = getComputedStyle(document.querySelector('.scale tbody [aria-current]')), words = document.querySelector('.mine');
+  return {
+    words: ratio(getComputedStyle(words).color, getComputedStyle(words.parentElement).backgroundColor),
+    frame: ratio(row.outlineColor, getComputedStyle(document.body).backgroundColor),
+    style: row.outlineStyle,
+  };
+}
+
 const checks = [
   {
     name: 'an altitude', page: tomatoes,
@@ -104,6 +121,40 @@ const checks = [
       same(await tab.inputValue('#altitude'), '', 'what is kept of it');
     },
   },
+  {
+    name: 'by keyboard alone', page: beans,
+    async look({ tab, same, told }) {
+      for (let i = 0; i < 80 && await focused(tab) !== 'altitude'; i++) await tab.keyboard.press('Tab');
+      const ring = () => tab.evaluate(() => parseFloat(getComputedStyle(document.activeElement).outlineWidth) >= 2 && getComputedStyle(document.activeElement).outlineStyle !== 'none');
+      same([await focused(tab), await ring()], ['altitude', true], 'the field and its ring');
+      await tab.keyboard.type('411');
+      await tab.keyboard.press('Tab');
+      same([await focused(tab), await ring()], ['altitude-unit', true], 'the unit and its ring');
+      await tab.keyboard.press('m');
+      await told('#here', 'At 411 m', 'the summary');
+      await told('#here', 'pint 15 psi for 20 min', 'the pressure');
+    },
+  },
+  {
+    name: 'the tables without script', page: beans, options: { javaScriptEnabled: false },
+    async look({ tab, say, same }) {
+      for (const part of ['#height', '#here', '.mine']) if (await tab.locator(part).first().isVisible()) say(`${part} is shown, and does nothing`);
+      const rows = await tab.locator('table.scale tbody tr:visible').allInnerTexts();
+      same(rows.map(r => r.replace(/\s+/g, ' ').replace(/^(.*? ft).*?(\d+) psi.*/, '$1 $2')), [
+        '0–2,000 ft 11', '2,001–4,000 ft 12', '4,001–6,000 ft 13', '6,001–8,000 ft 14', '0–1,000 ft 10', 'above 1,000 ft 15',
+      ], 'the rows');
+    },
+  },
+  ...[{ colorScheme: 'dark' }, { colorScheme: 'dark', forcedColors: 'active' }].map(options => ({
+    name: options.forcedColors ? 'the row in colours of the reader' : 'the row in the dark', page: tomatoes, options,
+    async look({ tab, say, is }) {
+      await tab.fill('#altitude', '5200');
+      await is('.mine', 'YOUR ALTITUDE', 'the words');
+      const { words, frame, style } = await tab.evaluate(contrasts);
+      if (words < 4.5) say(`the words stand out by ${words.toFixed(1)} to 1`);
+      if (frame < 3 || style === 'none') say(`the frame stands out by ${frame.toFixed(1)} to 1, ${style}`);
+    },
+  })),
 ];
 
 const { faults, count } = await use(root, checks, fault);

@@ -172,6 +172,44 @@ const checks = [
     },
   },
   {
+    name: 'by keyboard alone', page: jam, prepare: still,
+    async look({ tab, say, same }) {
+      // to presses the tab key until the focus is on what has the name, as a reader does who has no mouse.
+      const to = async name => {
+        const here = () => tab.evaluate(() => (document.activeElement.ariaLabel || document.activeElement.textContent).replace(/\s+/g, ' '));
+        for (let i = 0; i < 120; i++) {
+          await tab.keyboard.press('Tab');
+          if ((await here()).startsWith(name)) break;
+        }
+        if (!(await here()).startsWith(name)) throw new Error(`no tab reaches ${name}`);
+        if (await tab.evaluate(() => getComputedStyle(document.activeElement).outlineStyle === 'none')) say(`${name} has no focus ring`);
+      };
+      await atTheStove(tab);
+      await to('Step 1 done');
+      await tab.keyboard.press('Space');
+      same(await tab.locator('#step-1 .tick').isChecked(), true, 'the tick');
+      await to('Timer: 10 minutes');
+      await tab.keyboard.press('Enter');
+      await tab.clock.runFor(60_000);
+      same(await faces(tab), ['9:00'], 'the face');
+      await to('Pause');
+      await tab.keyboard.press('Space');
+      await tab.clock.runFor(60_000);
+      same(await faces(tab), ['9:00'], 'the face of what is paused');
+      await to('Stop');
+      await tab.keyboard.press('Enter');
+      same((await faces(tab)).length, 0, 'the timers');
+      if (await tab.evaluate(() => document.activeElement === document.body)) say('the focus is lost with the timer');
+    },
+  },
+  {
+    name: 'steps without script', page: jam, options: { javaScriptEnabled: false },
+    async look({ tab, say, holds }) {
+      for (const part of ['#stove', '.tick', '.clocks', '#timers']) if (await tab.locator(part).first().isVisible()) say(`${part} is shown, and does nothing`);
+      await holds('#step-6', '10 minutes', 'the time of a step');
+    },
+  },
+  {
     name: 'within reach', page: tomatoes, options: { reducedMotion: 'reduce' },
     async look({ tab, say }) {
       await tab.fill('#altitude', '5200');

@@ -27,6 +27,9 @@ var stoveCheckers = []outsider{
 			{"a table cut down to one row", add("assets/style.*.css", ".scale tbody:has([aria-current]) tr:not([aria-current]){display:none}"), "an altitude: rows that can be seen: 1"},
 			{"bands a foot off", replace(stoveRecipe, `data-to="1000"`, `data-to="1001"`), "edges of bands: 1,001 ft: "},
 			{"a row marked by colour alone", add("assets/style.*.css", ".mine{display:none}"), "an altitude: words, since colour is not enough"},
+			{"a unit that no key reaches", replace(beanRecipe, `id="altitude-unit"`, `id="altitude-unit" tabindex="-1"`), "by keyboard alone: the unit and its ring"},
+			{"a frame lost in the dark", add("assets/style.*.css", ".scale tbody [aria-current]{outline:0}"), "the row in the dark: the frame"},
+			{"a pressure that only a script tells", replace(beanRecipe, `<tbody>`, `<tbody hidden>`), "the tables without script: the rows"},
 		},
 	},
 	{
@@ -80,6 +83,19 @@ var stoveCheckers = []outsider{
 			{"a face that is read out every second", replace("assets/stove.*.js", `"aria-live","off"`, `"aria-live","polite"`), "two timers at once: what the faces say by themselves"},
 			{"timers over the page", add("assets/style.*.css", "html.cooking{scroll-padding:0!important}.timers{min-height:60vh}"), "within reach: the timers lie over what has the focus"},
 			{"a screen that goes dark", replace("assets/stove.*.js", "wakeLock", "sleepLock"), "large type: the lock on the screen"},
+			{"timers for a mouse alone", add("assets/stove.*.js", `;document.addEventListener("focusin",e=>e.target.closest("#timers")&&e.target.blur());`), "by keyboard alone: no tab reaches Pause"},
+			{"a stove without script", replace("recipes/blackberry-jam/index.html", `id="stove" hidden`, `id="stove"`), "steps without script: #stove is shown"},
+		},
+	},
+	{
+		name:     "pictures",
+		source:   "HTML Living Standard, Core Web Vitals; a reader in Chromium",
+		programs: []string{"chromium-headless-shell"},
+		command:  func(s site) []string { return useScript("pictures.mjs", s) },
+		damages: []damage{
+			{"files far too wide", replace(stoveRecipe, `sizes="(min-width: 83rem) 41rem, (min-width: 56rem) 48vw, 92vw"`, `sizes="400vw"`), "what is chosen at /recipes/crushed-tomatoes/: the file is"},
+			{"WebP that nobody takes", replace(stoveRecipe, "image/webp", "image/none"), "what is chosen at /recipes/crushed-tomatoes/: the format: "},
+			{"no room for a picture", replace(stoveRecipe, `width="1440" height="1080" fetchpriority`, "fetchpriority"), "pictures that come late at /recipes/crushed-tomatoes/: the room"},
 		},
 	},
 }
@@ -94,3 +110,6 @@ func useScript(name string, s site) []string {
 
 // stoveRecipe is the page that most of these uses are of.
 const stoveRecipe = "recipes/crushed-tomatoes/index.html"
+
+// beanRecipe is the one with a table for each gauge.
+const beanRecipe = "recipes/green-beans-in-pints/index.html"
