@@ -24,7 +24,8 @@ only, the cook may do as they like.`,
 			more water .. than|and_less|to_cut .. vinegar|brine; replace~|swap~ .. half|some|part|third .. vinegar .. with|for .. water; water|thin~ .. down .. vinegar|brine; cut~|stretch~ .. vinegar|brine with water
 			as_much|as_little|however_much of? the? vinegar|lemon_juice|lime_juice|citric_acid .. as|you; vinegar|lemon_juice|lime_juice|citric_acid ... only_if|unless you; brine|vinegar .. watered|thinned|diluted|weakened|let down?; go~ easy|light|lightly|gently on|with .. vinegar|lemon_juice|lime_juice|acid
 			vinegar|lemon_juice|lime_juice|citric_acid ... a_little_at_a_time|bit_by_bit|gradually ... tast~; vinegar|lemon_juice|lime_juice|citric_acid ... tasting|taste as_you_go|as_you_pour|until|till
-			leave~|left .. lemon|lemons|lime|limes .. out`,
+			leave~|left .. lemon|lemons|lime|limes .. out
+			vinegar|lemon_juice|lime_juice|citric_acid if you like|fancy|want|wish|prefer|please|care; vinegar|lemon_juice|lime_juice|citric_acid .. too_much|too_sharp|too_sour ... half|less|halve~|cut~`,
 		Where:   acidForSafety,
 		Message: "acid that the recipe needs is cut down",
 		Advice:  "Keep the acid as it was tested; sugar makes it milder.",

@@ -24,7 +24,8 @@ that makes up for pressure; without a pressure canner, freeze the food.`,
 			beans|corn|meat|vegetables|soup|chicken|stock|peas|carrots|broth|fish|venison|beef .. can|may|go|goes|done|canned|fine|works|process~ .. in|by .. water_bath|waterbath|boiling_water_bath|boiling_water_canner; boil~|boiling .. of|for .. #|several hours ... do|does|works|enough|plenty|fine
 			hours|hour .. in|of .. boiling_water|water_bath|waterbath .. does|do|is|will|works|makes|as
 			boil~|boiling|bath of|for .. hours|minutes|hour ... before|instead|in_place .. pressure; without|no|lack|lacking .. pressure_canner ... boil~|simmer~|steam~ .. @jar; half_a_day|all_day|overnight|for_hours & simmer~|boil~|boiling & @jar
-			can|canned|process~ .. in .. kettle|boiler|washtub|wash_boiler|copper|pot|tub ... hours`,
+			can|canned|process~ .. in .. kettle|boiler|washtub|wash_boiler|copper|pot|tub ... hours
+			hours|hour .. in|of .. boiling_water_bath .. does|do|did|is|will|works|makes|as; boil~ .. @jar|pints|quarts .. for|of #|two|three|four|several hours`,
 		Where:   lowAcidFood,
 		Message: "boiling does not take the place of pressure",
 		Advice:  "Say: under pressure, or in the freezer.",

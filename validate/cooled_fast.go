@@ -22,7 +22,8 @@ under the lid. Let jars stand in the air of the room, out of drafts, for 12 to
 			put~|place~|set~|plunge~|move~|stand~|immerse~|dunk~|dip~|transfer~|submerge~ .. @jar|@it .. in|into|under .. cold_water|ice_water|ice_bath|cold_bath|ice|snow|cool_water|cold_running
 			put~|place~|move~|set~|transfer~ .. @jar|@it .. in|into|to .. @fridge|freezer .. to cool; aim~|point~|turn~|direct~|set~|put~ .. fan~ .. on|at|over|toward|near|by .. @jar|@it; put~|place~|set~|stand~|move~|leave~ .. @jar|@it .. in_front_of|near|under|by|before .. fan|air_conditioner|open_window; fan on|over @jar|@it; run~|pour~|splash~ .. cold|cool water .. over|on .. @jar|@it
 			speed~|hurry~|hasten~|quicken~ .. cooling|cool .. by|with|in; fan .. cool~|cools|cooling .. @jar|@it|faster; cool~ .. @jar|@it .. quickly|fast|rapidly .. in|under|with|by
-			stick~|pop~|shove~|slip~|stand~|put~|place~|set~|leave~ .. @jar|@it|pints|quarts .. in|into|under .. sink|basin|tub|bucket|bath .. cold|cool|iced|icy water; stick~|pop~|shove~|slip~|put~|place~|set~ .. @jar|@it|pints|quarts .. in|into|to .. @fridge|freezer|snow|cold .. straight|right|still|while; straight|right from|out_of .. canner ... in|into|to .. @fridge|freezer|snow|cold_water|ice_water`,
+			stick~|pop~|shove~|slip~|stand~|put~|place~|set~|leave~ .. @jar|@it|pints|quarts .. in|into|under .. sink|basin|tub|bucket|bath .. cold|cool|iced|icy water; stick~|pop~|shove~|slip~|put~|place~|set~ .. @jar|@it|pints|quarts .. in|into|to .. @fridge|freezer|snow|cold .. straight|right|still|while; straight|right from|out_of .. canner ... in|into|to .. @fridge|freezer|snow|cold_water|ice_water
+			stick~|pop~|shove~|slip~ .. hot .. @jar|pints|quarts .. in|into|to .. @fridge|freezer|snow`,
 		Where:   jarsCoolDown,
 		Message: "hot jars are cooled fast",
 		Advice:  "Let them stand at room temperature for 12 to 24 hours.",

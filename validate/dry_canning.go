@@ -17,7 +17,8 @@ have times of their own.`,
 		Phrases: `dry can|canned|canning|cans; can|canned|canning|oven_can .. flour|rice|nuts|oats|dry_goods|dried_beans|pasta|cereal|dry_beans; vacuum_can|vacuum_canned|vacuum_canning
 			can|process~|canned|canning|pressure .. potato~|potatoes|carrots|beans|vegetables|corn|squash|beets|mushrooms .. without|with_no|no .. water|liquid|brine; @jar .. of potatoes|carrots|beans|vegetables|corn .. without|with_no .. water|liquid
 			no|without adding|any|added? .. water|liquid .. to .. potatoes|carrots|beans|vegetables|corn
-			pack~|fill~|jar .. potatoes|carrots|beans|vegetables|corn|squash|beets|mushrooms .. with|without .. no|any? water|liquid; pack~|fill~ .. potatoes|carrots|beans|vegetables|corn|squash|beets|mushrooms .. dry|without`,
+			pack~|fill~|jar .. potatoes|carrots|beans|vegetables|corn|squash|beets|mushrooms .. with|without .. no|any? water|liquid; pack~|fill~ .. potatoes|carrots|beans|vegetables|corn|squash|beets|mushrooms .. dry|without
+			beans|corn|vegetables|potatoes|carrots|peas|squash|they .. make|release|give|have .. own juice|juices|liquid`,
 		Message: "this is canned without the liquid that was tested",
 		Advice:  "Add the liquid of the tested process; store dry goods dry.",
 	},

@@ -14,7 +14,8 @@ sudden cold. The page says so too; this is about words that say the opposite.`,
 	},
 	Practice: &Practice{
 		Phrases: `open~|remove~|lift~|take~ .. lid|canner|it .. as_soon_as|immediately|straight_away|right_away|at_once|the_moment ... zero|pressure|gone|down|drops|dropped; as_soon_as|when|once|the_moment .. pressure|gauge .. zero|gone|down|drops ... open~|remove~|lift~|take~ .. lid|canner .. immediately|straight_away|right_away|at_once
-			as_soon_as|the_moment .. pressure|gauge .. zero|gone|down|drops ... open~|remove~|lift~|take~ .. lid|canner`,
+			as_soon_as|the_moment .. pressure|gauge .. zero|gone|down|drops ... open~|remove~|lift~|take~ .. lid|canner
+			the_second|the_instant|the_minute|the_moment|as_soon_as .. pressure|gauge|dial|needle .. zero|gone|down|drops|hits ... open~|remove~|lift~|take~|whip~|pull~|pop~|unlock~|get .. lid|canner`,
 		Where:   underPressure,
 		Message: "the canner is opened too soon",
 		Advice:  "Say: at zero take the weight off, wait 10 minutes, then open.",

@@ -24,7 +24,8 @@ goes into them.`,
 			maybe bake~ .. @jar|@it .. # ; maybe bake~ at|for; maybe bake~ .. filled|sealed|full .. @jar ; bake~ .. @jar|@it .. until ... seal~|pop~|ping~
 			oven~ .. makes|make|is|serves .. canner; oven~ does|do .. same|job|trick|work .. @jar|canner|process~|canning
 			minutes|hour|hours|shelf .. of|in|on|inside .. oven~ ... how|where|what i|we|you can|process~|seal~|preserve~ my|our|the|your|all
-			oven .. works|will_do|does|serves .. for .. @jar; oven & fill~|filled|sealed|closed @jar & degrees|hour~|minutes`,
+			oven .. works|will_do|does|serves .. for .. @jar; oven & fill~|filled|sealed|closed @jar & degrees|hour~|minutes
+			oven .. in_place_of|instead_of|rather_than .. canner|water_bath|pressure_canner|boiling_water_bath; maybe stand~|set~|put~|place~|arrange~ .. @jar|@it .. tray|sheet|rack|tin ... gas_mark`,
 		Where:   ovenHoldsFood,
 		Message: "an oven does not process jars",
 		Advice:  "Process them in boiling water, in steam or under pressure, as the cited process says.",

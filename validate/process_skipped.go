@@ -22,7 +22,8 @@ freezer, and the text should say so.`,
 			never|don't|didn't|doesn't|rarely|seldom|no_longer bother|use|fuss|mess|own .. canner|water_bath|waterbath|processing|canning_pot|boiling_water_bath|canning; no canner|canning_pot|water_bath|processing .. needed|required|necessary|at_all|whatsoever
 			i|we skip~|gave_up|given_up|quit|stopped|abandoned on|the|with|my|using? .. water_bath|waterbath|canner|processing|canning_pot
 			needs|need|requires|require|wants no further? canner|canning|process|processing|water_bath|boiling_water_bath; spare|save yourself .. canner|processing|process|water_bath; leave~ out .. water_bath|processing|process|canner
-			never|don't|do_not|didn't water_bath|waterbath .. jam|jams|jelly|jellies|pickles|mine|marmalade|preserves|them|it; boiling|canner|canning|water_bath step|stage|part is|are optional|unnecessary|overkill`,
+			never|don't|do_not|didn't water_bath|waterbath .. jam|jams|jelly|jellies|pickles|mine|marmalade|preserves|them|it; boiling|canner|canning|water_bath step|stage|part is|are optional|unnecessary|overkill
+			sit~|stand~|keep~|kept|store~|live~ .. in|on .. @cupboard .. unprocessed; unprocessed .. in|on .. @cupboard`,
 		Where:   forShelf,
 		Message: "this leaves out the process of jars for the shelf",
 		Advice:  "Give the process, or say that the jars are kept in the refrigerator or the freezer.",

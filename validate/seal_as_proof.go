@@ -20,7 +20,8 @@ the tested jar, stands behind what is in it.`,
 			if|when|once|as_long_as|so_long_as|provided .. @it|@jar|@lid|seal|center|centre .. seal~|sealed|popped|holds|tight|down ... sure|certain|confident|assured|trust ... fine|safe|good|keep|sound; sealed|seals|popped ... can|may be sure|certain|confident|easy .. fine|safe|good|sound|keep
 			@lid|@it|center|centre|middle|button .. doesn't|does_not|won't|didn't|stays|stay|stayed .. flex|move|give|pop|budge|click|down|put ... safe|fine|good_to|eat|keep; sealed|popped|tight|good lid|seal|jar .. is|means .. all|proof|guarantee|enough|promise .. need|safe|keep|that|of; all the proof|assurance|guarantee .. need|you; proof .. safe|keep
 			@lid .. went|snapped|popped|sucked|pinged|pulled .. so|and|then .. can|may|will|is|are .. eat|safe|fine|good_to
-			@jar .. that|which .. pings|ping|pops|popped|sealed|seals .. is|are ... safe|fine|good|sound; as_long_as|so_long_as|if|when|once .. @lid .. sucked|pulled|drawn|concave|hollow|dipped|down|tight ... good|fine|safe|sound|keep~`,
+			@jar .. that|which .. pings|ping|pops|popped|sealed|seals .. is|are ... safe|fine|good|sound; as_long_as|so_long_as|if|when|once .. @lid .. sucked|pulled|drawn|concave|hollow|dipped|down|tight ... good|fine|safe|sound|keep~
+			if|as_long_as|so_long_as|once|when|provided .. @it|@jar|@lid sealed|seals|popped|pinged|pings ... can trust; trust .. @jar|@it .. that|if|when|once sealed|seals|popped`,
 		Where:   notMoved,
 		Message: "a seal does not show that the food is safe",
 		Advice:  "Say that the jars were processed for the tested time; the seal keeps out the air, no more.",

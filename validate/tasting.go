@@ -19,7 +19,8 @@ taste for salt or sourness while cooking is another matter.`,
 			when_in_doubt|if_in_doubt|in_doubt|if_unsure|not_sure|if_you_doubt ... taste~|try~|bite|sip|lick~|nibble~|tongue
 			tip|drop|dab|touch .. tongue; try~|have|take~ .. little|bit|taste|bite|nibble|sip|spoonful .. tongue|and_see|to_see|to_be_sure|to_make_sure .. if|whether|good|safe|off|bad; still good ... try~|taste~|sample~
 			taste~|try~|sample~ ... not_sure|unsure|not_certain|uncertain|in_doubt|doubtful|lacking
-			taste~|try~|sample~ .. to|and .. see|check|know .. whether|if|that .. kept|keeping|still|survived|held`,
+			taste~|try~|sample~ .. to|and .. see|check|know .. whether|if|that .. kept|keeping|still|survived|held
+			have|take~ .. taste .. before ... if .. off|bad|spoiled|funny|wrong`,
 		Message: "a doubtful jar is never tasted",
 		Advice:  "Say: when in doubt, throw it out, untasted.",
 	},

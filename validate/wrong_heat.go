@@ -26,7 +26,8 @@ They may wash or warm empty jars, or cook what goes into them.`,
 			microwave~|dishwasher~|slow_cooker~|crock_pot|crockpot|sun|sunshine|air_fryer|dashboard ... @jar|@it|lids .. @be canned|sealed|processed|preserved|done
 			maybe put~|place~|set~|stand~|leave~|load~|pop~|stick~|run~|lay .. @jar|@it .. in|into|on|through .. dishwasher~|microwave~|slow_cooker~|crock_pot|crockpot|air_fryer|sun|dashboard|radiator; @jar|@it .. on|in|through .. dashboard|radiator|hottest_cycle|slow_cooker ... seal~|sealed|process~|canned
 			@jar|@it & hot_but_not_boiling|below_a_simmer|under_a_simmer|short_of_a_boil|short_of_boiling|never_boiling|not_quite_boiling|barely_warm & whole|entire|process~|time|minutes|in_it
-			microwave~|dishwasher~|slow_cooker~|crock_pot~|crockpot~|air_fryer .. does|do|is .. same|as .. boil~|boiling|canner~|water_bath|process~|processing`,
+			microwave~|dishwasher~|slow_cooker~|crock_pot~|crockpot~|air_fryer .. does|do|is .. same|as .. boil~|boiling|canner~|water_bath|process~|processing
+			leave~|set~|stand~|put~|place~ .. @jar|@it .. in .. sun|sunlight|sunshine ... canning|process~|processing|seal~`,
 		Where:   fullOrSealed,
 		Message: "this does not heat a jar as a process does",
 		Advice:  "Process it as the cited process says, or keep it cold.",
