@@ -62,7 +62,7 @@ func (e *edition) atom() []File {
 	entries := e.feeding()
 	feed := atomFeed{
 		Language: e.language(),
-		ID:       e.absolute("/"),
+		ID:       e.site.FirstAddress() + homeAddress,
 		Title:    e.settings.Name.V,
 		Subtitle: e.settings.Tagline.V,
 		Updated:  moment(e.changed(entries)),

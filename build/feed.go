@@ -25,15 +25,15 @@ func feedTags(r *content.Recipe) []string {
 }
 
 // feedID is the permanent name of a recipe in feeds: the first address that it
-// had on this site. RFC 4287, 4.2.6: it must not change, even when the entry
-// moves.
+// had on this site, where the site was first. RFC 4287, 4.2.6: it must not change,
+// even when the entry or the feed moves.
 func (e *edition) feedID(r *content.Recipe) string {
 	for _, old := range r.Formerly {
 		if name, ok := strings.CutPrefix(old.V, recipesAddress); ok && strings.Trim(name, "/") != "" {
-			return e.absolute(recipesAddress + strings.Trim(name, "/") + "/")
+			return e.site.FirstAddress() + recipesAddress + strings.Trim(name, "/") + "/"
 		}
 	}
-	return e.absolute(recipeAddress(r))
+	return e.site.FirstAddress() + recipeAddress(r)
 }
 
 // A feedEntry is a recipe of the feeds, and the whole of it as HTML.

@@ -5,6 +5,8 @@ import (
 	"crypto/sha1"
 	"fmt"
 	"maps"
+	"net/url"
+	"regexp"
 	"strings"
 
 	"stillroom/content"
@@ -14,7 +16,8 @@ import (
 // GUIDs are those of the site's list with what is published now: each episode
 // that listeners get, and the programme. An episode whose file was renamed
 // stands under its new name alone. What is gone is remembered too, so that no
-// other takes its place.
+// other takes its place. With them stands the address at which the feed of recipes
+// began, unless that is only an example, which every new site has.
 func GUIDs(c validate.Checked) content.GUIDs {
 	return newEdition(c.Site(), c.Day(), nil).guids()
 }
@@ -22,6 +25,9 @@ func GUIDs(c validate.Checked) content.GUIDs {
 func (e *edition) guids() content.GUIDs {
 	kept := make(content.GUIDs)
 	maps.Copy(kept, e.site.GUIDs)
+	if first := e.site.FirstAddress(); first != "" && !isExample(first) {
+		kept[content.FeedBegan] = content.Field[string]{V: first}
+	}
 	if e.settings.Programme == nil || e.settings.Address.V == "" {
 		return kept
 	}
@@ -36,6 +42,15 @@ func (e *edition) guids() content.GUIDs {
 	kept[e.settings.File] = content.Field[string]{V: e.feedGUID()}
 	return kept
 }
+
+// isExample reports whether an address is one that nobody can own: RFC 2606, 2
+// and 3.
+func isExample(address string) bool {
+	u, err := url.Parse(address)
+	return err != nil || exampleHost.MatchString(u.Hostname())
+}
+
+var exampleHost = regexp.MustCompile(`(?i)(^|\.)(test|example|invalid|localhost|example\.(com|net|org))\.?$`)
 
 // guid is what tells players that it is the same episode: what it states, or
 // was published by, else its address.

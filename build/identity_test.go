@@ -18,6 +18,19 @@ func TestNameUUID(t *testing.T) {
 	}
 }
 
+// RFC 2606, 2 and 3: names that nobody can own.
+func TestIsExample(t *testing.T) {
+	for address, want := range map[string]bool{
+		"https://larder.example": true, "https://EXAMPLE.com": true, "https://www.example.net:8443": true, "https://example.org.": true,
+		"https://jars.test": true, "https://localhost": true, "https://a.invalid": true,
+		"https://larder.internal": false, "https://myexample.com": false, "https://example.co": false, "https://test.larder.internal": false,
+	} {
+		if got := isExample(address); got != want {
+			t.Errorf("isExample(%q) = %t", address, got)
+		}
+	}
+}
+
 func TestGUIDs(t *testing.T) {
 	episode := func(rest string) string {
 		return "---\nname: One\nsummary: One.\npublished: 2026-01-01\n" + rest + "---\n"

@@ -99,7 +99,8 @@ func oneLink(t *testing.T, of string, links []atomLink, rel string) {
 
 // RFC 4287, 4.2.6, and JSON Feed 1.1: an id stays when the recipe moves.
 func TestFeedIDOutlivesAMove(t *testing.T) {
-	e := &edition{settings: &content.Settings{}}
+	e := &edition{site: &content.Site{GUIDs: make(content.GUIDs)}}
+	e.settings = &e.site.Settings
 	e.settings.Address.V = "https://larder.example"
 	r := &content.Recipe{Slug: "damson-jam"}
 	before := e.feedID(r)
@@ -107,6 +108,11 @@ func TestFeedIDOutlivesAMove(t *testing.T) {
 	r.Formerly = []content.Field[string]{{V: "/2019/damsons.html"}, {V: "/recipes/damson-jam"}}
 	if after := e.feedID(r); after != before {
 		t.Errorf("the id was %s and is %s", before, after)
+	}
+	e.site.GUIDs[content.FeedBegan] = content.Field[string]{V: e.settings.Address.V}
+	e.settings.Address.V = "https://elsewhere.example"
+	if after := e.feedID(r); after != before {
+		t.Errorf("when the site has moved, the id was %s and is %s", before, after)
 	}
 }
 

@@ -19,6 +19,10 @@ import (
 // A line that begins with # is for people.
 const GUIDsFile = "content/guids.txt"
 
+// FeedBegan is what the address goes by in the list at which the feed of
+// recipes was first published.
+const FeedBegan = "content/recipes"
+
 // GUIDs are guids by the file that they were published for.
 type GUIDs map[string]Field[string]
 
@@ -54,7 +58,7 @@ func ReadGUIDs(data []byte) (GUIDs, []Fault) {
 		f := Field[string]{strings.TrimSpace(guid), Pos{GUIDsFile, n, len(file) + 3}}
 		first, twice := kept[file]
 		switch at := (Pos{GUIDsFile, n, 1}); {
-		case !ok || f.V == "" || SortOf(file) == NoPart || !utf8.ValidString(line), strings.ContainsFunc(line, isUnseen):
+		case !ok || f.V == "" || !isListed(file, f.V) || !utf8.ValidString(line), strings.ContainsFunc(line, isUnseen):
 			faults = append(faults, Fault{Pos: at, Kind: BadValue, Message: "this is no file and guid",
 				Advice: "each line is a file of content/episodes, a colon and its guid; keep the lines of both sides if two versions met here"})
 		case twice && first.V != f.V:
@@ -67,9 +71,19 @@ func ReadGUIDs(data []byte) (GUIDs, []Fault) {
 	return kept, faults
 }
 
+// isListed reports whether a line of the list may hold these two.
+func isListed(file, guid string) bool {
+	if file != FeedBegan {
+		return SortOf(file) != NoPart
+	}
+	address, err := parseSiteAddress(guid)
+	return err == nil && address == guid
+}
+
 const guidsHead = `# The guid by which each episode was published. Players go by it: with another
-# one they would load the episode again as a new one. Stillroom adds to this file
-# when it publishes; keep it with the site.
+# one they would load the episode again as a new one. So it is with the address at
+# which the feed of recipes began. Stillroom adds to this file when it publishes;
+# keep it with the site.
 `
 
 // Text writes the list as ReadGUIDs reads it.
@@ -98,3 +112,7 @@ func (s *Site) FeedID() string {
 	}
 	return cmp.Or(s.Settings.Programme.FeedID.V, s.GUIDs[settingsFile].V)
 }
+
+// FirstAddress gives the address at which the feed of recipes was first
+// published, else that of the site as it is now; empty if there is neither.
+func (s *Site) FirstAddress() string { return cmp.Or(s.GUIDs[FeedBegan].V, s.Settings.Address.V) }

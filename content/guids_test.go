@@ -15,6 +15,11 @@ func TestGUIDs(t *testing.T) {
 		{"two versions that met", "<<<<<<< mine\ncontent/episodes/a.md: a\n=======\ncontent/episodes/b.md: b\n>>>>>>> theirs\n",
 			"content/episodes/a.md: a\ncontent/episodes/b.md: b\ncontent/guids.txt:1:1 this is no file and guid\n" +
 				"content/guids.txt:3:1 this is no file and guid\ncontent/guids.txt:5:1 this is no file and guid\n"},
+		{"where the feed began", "content/recipes: https://larder.internal\n", "content/recipes: https://larder.internal\n"},
+		{"two beginnings", "content/recipes: https://a.internal\ncontent/recipes: https://b.internal\n",
+			"content/recipes: https://a.internal\ncontent/guids.txt:2:1 content/recipes has two guids\n"},
+		{"no beginning", "content/recipes: plums\ncontent/recipes: https://a.internal/\n",
+			"content/guids.txt:1:1 this is no file and guid\ncontent/guids.txt:2:1 this is no file and guid\n"},
 		{"no guid", "content/episodes/a.md:\n", "content/guids.txt:1:1 this is no file and guid\n"},
 		{"no file", "plums: a\n", "content/guids.txt:1:1 this is no file and guid\n"},
 		{"nothing", "", ""},

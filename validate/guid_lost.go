@@ -26,7 +26,7 @@ not said again.`,
 
 func checkGUIDLost(s *content.Site) []Finding {
 	var nameless *content.Episode
-	here := map[string]bool{s.Settings.File: true}
+	here := map[string]bool{s.Settings.File: true, content.FeedBegan: true}
 	known := make(map[string]bool)
 	for _, e := range s.Episodes {
 		here[e.File] = true

@@ -27,7 +27,7 @@ func (c *publishCommand) remember(p *program, published validate.Checked) error 
 		return err
 	}
 	if isNew {
-		p.say("Wrote %s, by which players know the episodes for ever: keep it with the site.", name)
+		p.say("Wrote %s, by which players and feed readers know what is published: keep it with the site.", name)
 	}
 	return nil
 }
