@@ -10,7 +10,6 @@ import (
 
 var (
 	nameLine      = regexp.MustCompile(`(?m)^name: (.*)$`)
-	summaryLine   = regexp.MustCompile(`(?m)^summary: (.*)$`)
 	publishedLine = regexp.MustCompile(`(?m)^(published|updated): .*\n`)
 	tagsLine      = regexp.MustCompile(`(?m)^tags: \[.*\]\n`)
 	lists         = regexp.MustCompile(`(?m)^(formerly|batches|checked|inspired_by):.*\n( .*\n)*`)
