@@ -7,7 +7,10 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"regexp"
 	"syscall"
+
+	"github.com/google/uuid"
 
 	"stillroom/content"
 )
@@ -74,6 +77,19 @@ func (c *startCommand) run(p *program) int {
 	return succeeded
 }
 
+// renewFeedID gives a new site's programme an ID of its own: by the starter's,
+// players would take all that began with it for one programme.
+func renewFeedID(dir string) error {
+	name := filepath.Join(dir, "content", "site.yaml")
+	text, err := os.ReadFile(name)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(name, feedID.ReplaceAll(text, []byte("${1}"+uuid.NewString())), 0o666)
+}
+
+var feedID = regexp.MustCompile(`(?m)^( *feed_id: )[0-9a-f-]{36}`)
+
 // unfinished is where the starter site is made ready, so that a folder never
 // holds half of it.
 const unfinished = ".stillroom-start"
@@ -96,6 +112,9 @@ func start(dir string, starter fs.FS) (files int, err error) {
 		return 0, err
 	}
 	err = os.CopyFS(ready, starter)
+	if err == nil {
+		err = renewFeedID(ready)
+	}
 	if err == nil {
 		err = moveUp(ready, dir)
 	}
