@@ -7,22 +7,29 @@ func (l *lexicon) shelve() {
 	for size < 4*len(l.words) {
 		size *= 2
 	}
-	l.slots = make([]int32, size)
+	l.slots = make([]slot, size)
 	for id, w := range l.words[1:] {
-		i := hashOf(w) & uint32(size-1)
-		for l.slots[i] != 0 {
+		hash := hashOf(w)
+		i := hash & uint32(size-1)
+		for l.slots[i].id != 0 {
 			i = (i + 1) & uint32(size-1)
 		}
-		l.slots[i] = int32(id + 1)
+		l.slots[i] = slot{hash, int32(id + 1)}
 	}
+}
+
+// A slot holds the number of a word. Its hash spares most other words a look.
+type slot struct {
+	hash uint32
+	id   int32
 }
 
 // number gives the number of a word; 0 if the lexicon does not hold it.
 func (l *lexicon) number(w string) int32 {
-	last := uint32(len(l.slots) - 1)
-	for i := hashOf(w) & last; ; i = (i + 1) & last {
-		if id := l.slots[i]; id == 0 || l.words[id] == w {
-			return id
+	hash, last := hashOf(w), uint32(len(l.slots)-1)
+	for i := hash & last; ; i = (i + 1) & last {
+		if s := l.slots[i]; s.id == 0 || s.hash == hash && l.words[s.id] == w {
+			return s.id
 		}
 	}
 }

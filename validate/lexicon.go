@@ -13,7 +13,7 @@ import (
 type lexicon struct {
 	ids      map[string]int32
 	words    []string   // by their numbers
-	slots    []int32    // words by their hash, for number
+	slots    []slot     // words by their hash, for number
 	families []families // of each word, by its number
 	singular []int32    // of each word, the number of its singular
 	foods    []int32    // of each word, its number in the kitchen's book; 0 if it has none
