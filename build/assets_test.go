@@ -145,7 +145,7 @@ func read(t *testing.T, a *Assets, address string) []byte {
 		if "/"+f.Path != address {
 			continue
 		}
-		r, err := f.open()
+		r, err := f.Reader()
 		if err != nil {
 			t.Fatal(err)
 		}

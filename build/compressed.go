@@ -2,10 +2,10 @@ package build
 
 import (
 	"bytes"
+	"cmp"
 	"compress/gzip"
 	"io"
 	"path"
-	"runtime"
 	"slices"
 	"strings"
 	"sync"
@@ -38,25 +38,17 @@ func compressedFrom(p string) (original, coding string) {
 func Compressed(files []File) ([]File, error) {
 	copies := make([][]File, len(files))
 	errs := make([]error, len(files))
-	var wg sync.WaitGroup
-	next := make(chan int)
-	for range runtime.GOMAXPROCS(0) {
-		wg.Go(func() {
-			c := newCompressor()
-			for i := range next {
-				copies[i], errs[i] = c.copies(files[i])
-			}
-		})
-	}
-	for i, f := range files {
-		if slices.Contains(compressible, strings.ToLower(path.Ext(f.Path))) {
-			next <- i
+	compressors := sync.Pool{New: func() any { return newCompressor() }}
+	SideBySide(len(files), func(i int) {
+		if !slices.Contains(compressible, strings.ToLower(path.Ext(files[i].Path))) {
+			return
 		}
-	}
-	close(next)
-	wg.Wait()
-	if i := slices.IndexFunc(errs, func(err error) bool { return err != nil }); i >= 0 {
-		return nil, errs[i]
+		c := compressors.Get().(*compressor)
+		copies[i], errs[i] = c.copies(files[i])
+		compressors.Put(c)
+	})
+	if err := cmp.Or(errs...); err != nil {
+		return nil, err
 	}
 	return arrange(append(slices.Concat(copies...), files...))
 }
@@ -78,7 +70,7 @@ func newCompressor() *compressor {
 // copies compresses one file. The thickest brotli takes a hundred times as long
 // as a page does, so it is for assets, which seldom change.
 func (c *compressor) copies(f File) ([]File, error) {
-	r, err := f.open()
+	r, err := f.Reader()
 	if err != nil {
 		return nil, err
 	}

@@ -48,31 +48,17 @@ type job struct {
 // in the order of the list. If any are broken, the error is BrokenPictures.
 func (d *Darkroom) all(fsys fs.FS, jobs []job) ([][]exposure, error) {
 	prints, errs := make([][]exposure, len(jobs)), make([]error, len(jobs))
-	next, done := make(chan int), make(chan int)
-	var group sync.WaitGroup
 	room := newBench(benchPixels)
-	for range runtime.GOMAXPROCS(0) {
-		group.Go(func() {
-			for i := range next {
-				prints[i], errs[i] = d.one(fsys, jobs[i], room)
-				done <- i
-			}
-		})
-	}
-	go func() {
-		for i := range jobs {
-			next <- i
+	var mu sync.Mutex
+	done := 0
+	SideBySide(len(jobs), func(i int) {
+		prints[i], errs[i] = d.one(fsys, jobs[i], room)
+		mu.Lock()
+		defer mu.Unlock()
+		if done++; d.Progress != nil {
+			d.Progress(done, len(jobs))
 		}
-		close(next)
-		group.Wait()
-		close(done)
-	}()
-	n := 0
-	for range done {
-		if n++; d.Progress != nil {
-			d.Progress(n, len(jobs))
-		}
-	}
+	})
 	return prints, gathered(errs)
 }
 

@@ -18,8 +18,8 @@ type File struct {
 	Open func() (io.ReadCloser, error)
 }
 
-// open gives the bytes of a file wherever they are.
-func (f File) open() (io.ReadCloser, error) {
+// Reader gives the bytes of a file wherever they are.
+func (f File) Reader() (io.ReadCloser, error) {
 	if f.Open != nil {
 		return f.Open()
 	}

@@ -19,7 +19,7 @@ func moveIn(next string, old *tree, files []File) error {
 	for _, f := range files {
 		made[f.Path] = true
 	}
-	list := filepath.Join(old.dir, manifestName)
+	list := filepath.Join(old.dir, ListName)
 	if err := writeSynced(list, manifest(slices.Sorted(maps.Keys(made)))); err != nil {
 		return err
 	}
@@ -35,7 +35,7 @@ func moveIn(next string, old *tree, files []File) error {
 			return err
 		}
 	}
-	return moveFile(next, old.dir, manifestName)
+	return moveFile(next, old.dir, ListName)
 }
 
 // turn says when a file is moved: assets, pages, lists of pages, feeds.

@@ -31,7 +31,7 @@ func onDisk(t testing.TB, dir string) map[string]string {
 	t.Helper()
 	found := make(map[string]string)
 	err := filepath.WalkDir(dir, func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() || d.Name() == manifestName {
+		if err != nil || d.IsDir() || d.Name() == ListName {
 			return err
 		}
 		data, err := os.ReadFile(name)
@@ -165,7 +165,7 @@ func TestWriteRefuses(t *testing.T) {
 			put(t, dir, "x")
 		}, second, "DIR is a file, not a folder to publish into"},
 		{"a way out", func(string) {}, siteOf("../index.html", "x"), "../index.html cannot be the path of a published file"},
-		{"our own list", func(string) {}, siteOf(manifestName, "x"), ".stillroom cannot be the path of a published file"},
+		{"our own list", func(string) {}, siteOf(ListName, "x"), ".stillroom cannot be the path of a published file"},
 	}
 	for _, test := range tests {
 		dir := filepath.Join(t.TempDir(), "published")

@@ -2,10 +2,7 @@ package build
 
 import (
 	"cmp"
-	"runtime"
 	"slices"
-	"sync"
-	"sync/atomic"
 
 	"stillroom/themes"
 	"stillroom/validate"
@@ -25,18 +22,11 @@ func pages(e *edition, t *themes.Theme) ([]File, error) {
 	sheets := slices.Collect(e.sheets)
 	files := make([]File, len(sheets))
 	errs := make([]error, len(sheets))
-	var next atomic.Int64
-	var wg sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		wg.Go(func() {
-			for i := next.Add(1) - 1; i < int64(len(sheets)); i = next.Add(1) - 1 {
-				files[i].Path = sheets[i].path
-				files[i].Data, errs[i] = sheets[i].write(t)
-				sheets[i] = sheet{}
-			}
-		})
-	}
-	wg.Wait()
+	SideBySide(len(sheets), func(i int) {
+		files[i].Path = sheets[i].path
+		files[i].Data, errs[i] = sheets[i].write(t)
+		sheets[i] = sheet{}
+	})
 	if err := cmp.Or(errs...); err != nil {
 		return nil, err
 	}

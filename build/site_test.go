@@ -76,7 +76,7 @@ func TestSiteRepeats(t *testing.T) {
 
 func bytesOf(t *testing.T, f File) []byte {
 	t.Helper()
-	r, err := f.open()
+	r, err := f.Reader()
 	if err != nil {
 		t.Fatal(err)
 	}

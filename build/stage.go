@@ -28,7 +28,7 @@ type stage struct {
 func (s *stage) fill(files []File) error {
 	paths := make([]string, len(files))
 	for i, f := range files {
-		if !filepath.IsLocal(filepath.FromSlash(f.Path)) || f.Path == manifestName {
+		if !filepath.IsLocal(filepath.FromSlash(f.Path)) || f.Path == ListName {
 			return fmt.Errorf("%s cannot be the path of a published file", f.Path)
 		}
 		paths[i] = f.Path
@@ -36,7 +36,7 @@ func (s *stage) fill(files []File) error {
 	if err := s.makeFolder(); err != nil {
 		return err
 	}
-	if err := writeSynced(filepath.Join(s.dir, manifestName), manifest(paths)); err != nil {
+	if err := writeSynced(filepath.Join(s.dir, ListName), manifest(paths)); err != nil {
 		return err
 	}
 	if err := s.makeFolders(paths); err != nil {

@@ -10,11 +10,12 @@ import (
 	"strings"
 )
 
-// manifestName is the file in a published folder that lists what Stillroom
+// ListName is the file in a published folder that lists what Stillroom
 // has put there.
-const manifestName = ".stillroom"
+const ListName = ".stillroom"
 
-const manifestHead = "# Stillroom made the files that are listed here, and replaces them. Keep your own elsewhere.\n"
+// ListHead is the first line of the list.
+const ListHead = "# Stillroom made the files that are listed here, and replaces them. Keep your own elsewhere.\n"
 
 // movingSuffix ends the name of a file that is on its way to its place.
 const movingSuffix = ".stillroom-moving"
@@ -40,12 +41,12 @@ func readTree(dir string) (*tree, error) {
 		return nil, fmt.Errorf("%s is a file, not a folder to publish into", dir)
 	}
 	t.exists = true
-	list, err := os.ReadFile(filepath.Join(dir, manifestName))
+	list, err := os.ReadFile(filepath.Join(dir, ListName))
 	if err != nil && !errors.Is(err, fs.ErrNotExist) {
 		return nil, err
 	}
 	for line := range strings.Lines(string(list)) {
-		if line != manifestHead {
+		if line != ListHead {
 			line = strings.TrimRight(line, "\r\n")
 			t.made[line[strings.LastIndexByte(line, '\t')+1:]] = true // a list that was shipped tells more before the path
 		}
@@ -62,7 +63,7 @@ func readTree(dir string) (*tree, error) {
 
 // manifest is the text that lists files.
 func manifest(paths []string) []byte {
-	return []byte(manifestHead + strings.Join(paths, "\n") + "\n")
+	return []byte(ListHead + strings.Join(paths, "\n") + "\n")
 }
 
 // droppings are files that desktops leave in any folder that is looked at.
@@ -80,7 +81,7 @@ func (t *tree) foreign() ([]string, error) {
 			return err
 		}
 		rel = filepath.ToSlash(rel)
-		ours := rel == manifestName || t.made[rel] ||
+		ours := rel == ListName || t.made[rel] ||
 			strings.HasSuffix(rel, movingSuffix) || slices.Contains(droppings, d.Name())
 		if !ours || !d.Type().IsRegular() {
 			found = append(found, rel)
@@ -127,7 +128,7 @@ func (t *tree) remove() error {
 		return err
 	}
 	for _, e := range entries {
-		if e.Name() == manifestName {
+		if e.Name() == ListName {
 			continue
 		}
 		if err := os.RemoveAll(filepath.Join(t.dir, e.Name())); err != nil {

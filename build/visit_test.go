@@ -78,7 +78,7 @@ func (tr *traffic) weight(p string) (int, error) {
 	if !ok {
 		return 0, fmt.Errorf("%s is asked for, and not there", p)
 	}
-	r, err := f.open()
+	r, err := f.Reader()
 	if err != nil {
 		return 0, err
 	}

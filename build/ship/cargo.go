@@ -1,13 +1,10 @@
 package ship
 
 import (
-	"bytes"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
 	"io"
-	"runtime"
-	"sync"
 
 	"stillroom/build"
 )
@@ -24,20 +21,7 @@ type parcel struct {
 func measure(files []build.File, label func(string) string) ([]parcel, error) {
 	parcels := make([]parcel, len(files))
 	errs := make([]error, len(files))
-	next := make(chan int)
-	var wg sync.WaitGroup
-	for range runtime.GOMAXPROCS(0) {
-		wg.Go(func() {
-			for i := range next {
-				parcels[i], errs[i] = measureOne(files[i], label(files[i].Path))
-			}
-		})
-	}
-	for i := range files {
-		next <- i
-	}
-	close(next)
-	wg.Wait()
+	build.SideBySide(len(files), func(i int) { parcels[i], errs[i] = measureOne(files[i], label(files[i].Path)) })
 	for i, err := range errs {
 		if err != nil {
 			return nil, fmt.Errorf("read %s: %w", files[i].Path, err)
@@ -47,7 +31,7 @@ func measure(files []build.File, label func(string) string) ([]parcel, error) {
 }
 
 func measureOne(f build.File, label string) (parcel, error) {
-	r, err := open(f)
+	r, err := f.Reader()
 	if err != nil {
 		return parcel{}, err
 	}
@@ -56,12 +40,4 @@ func measureOne(f build.File, label string) (parcel, error) {
 	io.WriteString(h, label)
 	n, err := io.Copy(h, r)
 	return parcel{f, n, hex.EncodeToString(h.Sum(nil))}, err
-}
-
-// open gives the bytes of a file wherever they are.
-func open(f build.File) (io.ReadCloser, error) {
-	if f.Open != nil {
-		return f.Open()
-	}
-	return io.NopCloser(bytes.NewReader(f.Data)), nil
 }

@@ -7,13 +7,13 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"stillroom/build"
 )
 
 // listName is the file that lists what Stillroom has put there. A folder into
 // which publish writes has one of the same name, with paths alone.
-const listName = ".stillroom"
-
-const listHead = "# Stillroom made the files that are listed here, and replaces them. Keep your own elsewhere.\n"
+const listName = build.ListName
 
 // An entry is what is known of a file that was put there. The zero entry is of
 // one whose bytes are not known.
@@ -27,7 +27,7 @@ type entry struct {
 // write there can write into it, so a path that leads out of the place is none
 // of ours.
 func readList(text []byte) map[string]entry {
-	rest, ours := strings.CutPrefix(string(text), listHead)
+	rest, ours := strings.CutPrefix(string(text), build.ListHead)
 	if !ours {
 		return nil
 	}
@@ -54,7 +54,7 @@ func readList(text []byte) map[string]entry {
 // writeList writes a list, in order of path. A path stands at the end of its
 // line, and alone if nothing is known of the file.
 func writeList(list map[string]entry) []byte {
-	text := []byte(listHead)
+	text := []byte(build.ListHead)
 	for _, p := range slices.Sorted(maps.Keys(list)) {
 		if e := list[p]; e.sum != "" {
 			text = fmt.Appendf(text, "%s\t%d\t%s\t", e.sum, e.size, e.stamp)

@@ -112,11 +112,11 @@ func TestList(t *testing.T) {
 		t.Error("a list was read that is none of ours")
 	}
 	for _, at := range []string{"../other/index.html", "/etc/passwd", "a/../../b", "a//b", ".", ""} {
-		if got := readList([]byte(listHead + at + "\nab\t1\tt\t" + at + "\n")); len(got) > 0 {
+		if got := readList([]byte(build.ListHead + at + "\nab\t1\tt\t" + at + "\n")); len(got) > 0 {
 			t.Errorf("a list has us answer for %q", at)
 		}
 	}
-	damaged := readList([]byte(listHead + "ab\tmany\tt\tindex.html\nrecipes.atom\n"))
+	damaged := readList([]byte(build.ListHead + "ab\tmany\tt\tindex.html\nrecipes.atom\n"))
 	if !slices.Equal(slices.Sorted(maps.Keys(damaged)), []string{"index.html", "recipes.atom"}) || damaged["index.html"].sum != "" {
 		t.Errorf("a damaged list: %v", damaged)
 	}

@@ -9,6 +9,8 @@ import (
 	"sync/atomic"
 	"testing"
 	"time"
+
+	"stillroom/build"
 )
 
 // refuse answers as a store does that cannot or will not.
@@ -133,7 +135,7 @@ func TestStoreHostile(t *testing.T) {
 			fmt.Fprint(w, "</ListBucketResult>")
 		})
 	})
-	list := []byte(listHead + strings.Join(outside, "\n") + "\nab\t1\tx\t../www2/tabbed.html\n")
+	list := []byte(build.ListHead + strings.Join(outside, "\n") + "\nab\t1\tx\t../www2/tabbed.html\n")
 	if _, err := storeAt(t, host, sound()).put(t.Context(), listName, strings.NewReader(string(list)), int64(len(list))); err != nil {
 		t.Fatal(err)
 	}

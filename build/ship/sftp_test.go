@@ -21,6 +21,8 @@ import (
 	"github.com/pkg/sftp"
 	"golang.org/x/crypto/ssh"
 	"golang.org/x/crypto/ssh/knownhosts"
+
+	"stillroom/build"
 )
 
 // An sshServer lets one key in and serves files of this machine, in this
@@ -209,7 +211,7 @@ func TestShip(t *testing.T) {
 func TestNeighbours(t *testing.T) {
 	s := startSSH(t)
 	beside := []string{s.folder + "2/index.html", filepath.Join(filepath.Dir(s.folder), "mine.txt")}
-	list := listHead
+	list := build.ListHead
 	for _, name := range beside {
 		if err := os.MkdirAll(filepath.Dir(name), 0o777); err != nil {
 			t.Fatal(err)
