@@ -60,9 +60,9 @@ func Load(overrides fs.FS) (*Theme, error) {
 
 // Write writes a page of the given kind: recipe, episode, home.
 func (t *Theme) Write(w io.Writer, kind string, page any) error {
-	p, ok := t.pages[kind]
-	if !ok {
-		return fmt.Errorf("the theme has no page for %q", kind)
+	p, err := t.press(kind)
+	if err != nil {
+		return err
 	}
 	return p.Print(w, page)
 }
@@ -70,11 +70,19 @@ func (t *Theme) Write(w io.Writer, kind string, page any) error {
 // Sets tells why pages of a kind are printed slowly, by html/template alone: a
 // theme may use more of its language than press knows. It is nil if they are not.
 func (t *Theme) Sets(kind string, page any) error {
-	p, ok := t.pages[kind]
-	if !ok {
-		return fmt.Errorf("the theme has no page for %q", kind)
+	p, err := t.press(kind)
+	if err != nil {
+		return err
 	}
 	return p.Sets(page)
+}
+
+func (t *Theme) press(kind string) (*press.Press, error) {
+	p, ok := t.pages[kind]
+	if !ok {
+		return nil, fmt.Errorf("the theme has no page for %q", kind)
+	}
+	return p, nil
 }
 
 // maxPage is the most bytes that a page may have. A list of 50,000 recipes has a

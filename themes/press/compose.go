@@ -12,7 +12,7 @@ import (
 // A composer sets templates for the types of value that one page gives them.
 type composer struct {
 	trees map[string]*parse.Tree
-	forms map[use]*form
+	forms map[use]*form // nil is one that is being set
 }
 
 // A use is a template with a type of value. The type is nil if there is none.
@@ -45,14 +45,18 @@ func (p *Press) compose(t reflect.Type) (f *form, err error) {
 
 func (c *composer) form(u use) *form {
 	if f, ok := c.forms[u]; ok {
+		if f == nil {
+			give("%q stands in itself", u.name)
+		}
 		return f
 	}
 	tree := c.tree(u.name)
+	c.forms[u] = nil // as long as it is not set
 	f := new(form)
-	c.forms[u] = f // before it is set: it may stand in itself
 	s := scope{dot: u.dot, vars: []variable{{"$", u.dot}}, most: &f.vars}
 	f.vars = 1
 	f.steps = c.list(tree.Root, &s)
+	c.forms[u] = f
 	return f
 }
 

@@ -79,6 +79,7 @@ var left = []string{
 	`{{.Method}}`, `{{range $k, $v := .ByName}}{{$k}}{{$v}}{{end}}`, `{{printf "%05d" .Count}}`, `{{.Any}}{{if .Any}}a{{end}}{{with .Any}}{{.}}{{end}}`,
 	`{{range 3}}{{.}}{{end}}`, `{{range .Jars}}{{if .Name}}{{break}}{{end}}{{end}}`, `{{if .Ratio}}a{{end}}`, `<p {{.Name}}>`, `<p title={{.Name}}>`,
 	`{{.Name | len}}`, `{{slice .Name 0 0}}`, `<a href="{{template "address" .}}"></a>{{define "address"}}/{{.Name}}{{end}}`, `<style>{{.Name}}</style>`,
+	`{{template "lid" .First}}{{define "lid"}}{{.Name}}{{with .Lid}}{{template "lid" .}}{{end}}{{end}}`,
 }
 
 // wrong are templates that both give up with this page.

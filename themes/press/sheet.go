@@ -22,14 +22,9 @@ type sheet struct {
 	dot   reflect.Value
 	vars  []reflect.Value // of all forms that are being printed
 	first int             // where those of the innermost form begin
-	depth int
 }
 
 var sheets = sync.Pool{New: func() any { return new(sheet) }}
-
-// deepest is how often forms may stand in forms. Only those that stand in
-// themselves get there.
-const deepest = 1000
 
 func (s *sheet) begin(room int) {
 	*s = sheet{text: s.text[:0], vars: s.vars[:0], room: room}
@@ -37,11 +32,7 @@ func (s *sheet) begin(room int) {
 
 // print prints a form with a value of its type.
 func (s *sheet) print(f *form, v reflect.Value) bool {
-	if s.depth == deepest {
-		return false
-	}
 	dot, first, end := s.dot, s.first, len(s.vars)
-	s.depth++
 	s.dot, s.first = v, end
 	for range f.vars {
 		s.vars = append(s.vars, reflect.Value{})
@@ -50,7 +41,6 @@ func (s *sheet) print(f *form, v reflect.Value) bool {
 	ok := s.do(f.steps)
 	clear(s.vars[end:])
 	s.dot, s.first, s.vars = dot, first, s.vars[:end]
-	s.depth--
 	return ok
 }
 
