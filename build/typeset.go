@@ -32,12 +32,10 @@ func typeset(s string) string {
 
 // mayHaveRange spares most texts with a dash, such as half-pint, the search.
 func mayHaveRange(s string) bool {
-	before, _, ok := strings.Cut(s, "-")
-	for ; ok; before, _, ok = strings.Cut(s, "-") {
-		if endsNumber(strings.TrimSuffix(before, " ")) {
+	for i := range len(s) {
+		if s[i] == '-' && endsNumber(strings.TrimSuffix(s[:i], " ")) {
 			return true
 		}
-		s = s[len(before)+1:]
 	}
 	return false
 }
