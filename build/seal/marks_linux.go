@@ -1,17 +1,6 @@
 package seal
 
-import (
-	"io/fs"
-	"syscall"
-)
+import "syscall"
 
-// marksOf gives the marks of a file: stat(2). It reports whether they are all
-// there.
-func marksOf(info fs.FileInfo) (m marks, sure bool) {
-	s, ok := info.Sys().(*syscall.Stat_t)
-	if !ok {
-		return marks{}, false
-	}
-	m = marks{changed: s.Ctim.Nano(), number: int64(s.Ino), disk: int64(s.Dev)}
-	return m, fine(m.changed)
-}
+// changedAt gives when anything of a file was changed, in nanoseconds since 1970.
+func changedAt(s *syscall.Stat_t) int64 { return s.Ctim.Nano() }
