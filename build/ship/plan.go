@@ -50,9 +50,10 @@ func plan(site []parcel, list map[string]entry, there map[string]found, takeOver
 		wanted[c.Path] = true
 		f, is := there[c.Path]
 		e, ours := list[c.Path]
+		block := blocked(c.Path, there)
 		switch {
-		case blocked(c.Path, there) != "":
-			return nil, fmt.Errorf("%s is in the way of %s: it is a link or a file, and may lead elsewhere; move it away", blocked(c.Path, there), c.Path)
+		case block != "":
+			return nil, fmt.Errorf("%s is in the way of %s: it is a link or a file, and may lead elsewhere; move it away", block, c.Path)
 		case is && f.kind == folder:
 			return nil, fmt.Errorf("the folder %s is in the way of the file; move it away", c.Path)
 		case is && ours && f.kind == file && e.sum == c.sum && e.size == f.size && e.stamp == f.stamp:
