@@ -10,6 +10,7 @@ import (
 	"time"
 
 	"stillroom/build"
+	"stillroom/build/ship"
 	"stillroom/validate"
 )
 
@@ -47,7 +48,7 @@ func (c *publishCommand) openLedger() *ledger {
 	cache, ok := cacheOf("published")
 	site, err1 := filepath.Abs(c.Site)
 	to, err2 := filepath.Abs(c.To)
-	if !ok || err1 != nil || err2 != nil || c.DryRun || c.TakeOver {
+	if !ok || err1 != nil || err2 != nil || c.DryRun || c.TakeOver || ship.IsAddress(c.To) {
 		return nil
 	}
 	sum := sha256.Sum256(fmt.Appendf(nil, "%q %q %q", site, c.To, to))

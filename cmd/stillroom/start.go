@@ -77,19 +77,6 @@ func (c *startCommand) run(p *program) int {
 	return succeeded
 }
 
-// renewFeedID gives a new site's programme an ID of its own: by the starter's,
-// players would take all that began with it for one programme.
-func renewFeedID(dir string) error {
-	name := filepath.Join(dir, "content", "site.yaml")
-	text, err := os.ReadFile(name)
-	if err != nil {
-		return err
-	}
-	return os.WriteFile(name, feedID.ReplaceAll(text, []byte("${1}"+uuid.NewString())), 0o666)
-}
-
-var feedID = regexp.MustCompile(`(?m)^( *feed_id: )[0-9a-f-]{36}`)
-
 // unfinished is where the starter site is made ready, so that a folder never
 // holds half of it.
 const unfinished = ".stillroom-start"
@@ -123,6 +110,19 @@ func start(dir string, starter fs.FS) (files int, err error) {
 	}
 	return countFiles(starter)
 }
+
+// renewFeedID gives a new site's programme an ID of its own: by the starter's,
+// players would take all that began with it for one programme.
+func renewFeedID(dir string) error {
+	name := filepath.Join(dir, "content", "site.yaml")
+	text, err := os.ReadFile(name)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(name, feedID.ReplaceAll(text, []byte("${1}"+uuid.NewString())), 0o666)
+}
+
+var feedID = regexp.MustCompile(`(?m)^( *feed_id: )[0-9a-f-]{36}`)
 
 // plain is what the system says, without the files that it was said of: nobody
 // knows those that are made ready.
