@@ -3,9 +3,6 @@ package validate
 import (
 	"fmt"
 	"math/big"
-	"slices"
-	"strings"
-	"unicode"
 
 	"stillroom/content"
 )
@@ -41,7 +38,7 @@ func checkAcidListed(r *content.Recipe, m *Match) []Finding {
 			continue
 		}
 		most, ok := in.in(content.Tablespoon)
-		if !ok || isPerJar(in) {
+		if !ok || content.IsPerJar(in.Item+" "+in.Note) {
 			return nil
 		}
 		if first.Ingredient == nil {
@@ -59,14 +56,4 @@ func checkAcidListed(r *content.Recipe, m *Match) []Finding {
 		Notes:   []Note{{Pos: m.Keeping.Acid.Pos, Message: "the dose of a jar"}},
 		Source:  m.Process.Source(),
 	}}
-}
-
-// isPerJar reports whether a line gives the amount for one jar.
-func isPerJar(in Item) bool {
-	for w := range strings.FieldsFuncSeq(in.Item+" "+in.Note, func(r rune) bool { return !unicode.IsLetter(r) }) {
-		if slices.Contains([]string{"per", "each", "every", "apiece"}, strings.ToLower(w)) {
-			return true
-		}
-	}
-	return false
 }

@@ -48,7 +48,7 @@ func InSteps(r *content.Recipe, steps []string) [][]Mention {
 // InNote finds the amounts in an ingredient's note that say how much to get:
 // from about 2 1/2 lb.
 func InNote(i content.Ingredient) []Mention {
-	if perJar(i.Note) {
+	if content.IsPerJar(i.Note) {
 		return nil
 	}
 	var ms []Mention
@@ -102,7 +102,7 @@ func (f *finder) step(n int, text string) {
 		s := &sentence{step: n, start: begin, end: end}
 		f.sentences = append(f.sentences, s)
 		said := text[begin:end]
-		if places := numbers(said); len(places) > 0 && !perJar(said) {
+		if places := numbers(said); len(places) > 0 && !content.IsPerJar(said) {
 			for _, at := range places {
 				f.candidate(s, begin+at, text)
 			}
@@ -124,21 +124,6 @@ func sentenceEnd(text string, from int) (end, next int) {
 		}
 	}
 	return len(text), len(text)
-}
-
-// perJar reports whether a sentence speaks of one jar among several.
-func perJar(sentence string) bool {
-	for w := range strings.FieldsFuncSeq(sentence, isNotOfWord) {
-		switch strings.ToLower(w) {
-		case "each", "every", "per", "apiece":
-			return true
-		}
-	}
-	return false
-}
-
-func isNotOfWord(r rune) bool {
-	return r != '_' && !('0' <= r && r <= '9') && !('a' <= r|0x20 && r|0x20 <= 'z')
 }
 
 // candidate takes the amount that begins at a place in a step, if it is that of
