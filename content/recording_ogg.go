@@ -12,7 +12,7 @@ import (
 // 7845 for Opus; the Vorbis I specification, 4.2.2 and A.2.
 func (t *tape) ogg() (time.Duration, error) {
 	b := t.peekAt(0, 28+255+19)
-	if len(b) < 28+19 {
+	if len(b) < 28+19 || len(b) < 27+int(b[26]) {
 		return 0, errSoundCut
 	}
 	serial, head := binary.LittleEndian.Uint32(b[14:]), b[27+int(b[26]):]

@@ -72,6 +72,7 @@ func TestListenFaults(t *testing.T) {
 		{"fragments.m4a", file("fragments.m4a"), "is written in fragments, as for streaming; save it as an ordinary M4A file"},
 		{"cut.ogg", half("vorbis.ogg"), errSoundCut.Error()},
 		{"cut.opus", half("opus.opus"), errSoundCut.Error()},
+		{"segments.ogg", append([]byte("OggS\x00\x02"), bytes.Repeat([]byte{255}, 60)...), errSoundCut.Error()}, // 255 of them, and 39 are there
 		{"chain.ogg", append(file("vorbis.ogg"), file("opus.opus")...), "holds several recordings in one Ogg file; save it as one"},
 		{"film.ogg", append([]byte("OggS\x00\x02"), append(make([]byte, 20), "\x01\x1e\x80theora..........................."...)...), "holds neither Vorbis nor Opus"},
 	} {
