@@ -2,6 +2,7 @@ package content
 
 import (
 	"encoding/binary"
+	"iter"
 	"slices"
 )
 
@@ -29,23 +30,42 @@ var pngNotes = []string{"tEXt", "zTXt", "iTXt", "eXIf", "tIME"}
 
 // barePNG leaves out notes, and what follows the end.
 func barePNG(data []byte) []byte {
-	const signature = 8
-	bare := slices.Clone(data[:signature])
-	for rest := data[signature:]; len(rest) >= 12; {
-		size := uint64(binary.BigEndian.Uint32(rest)) + 12 // length, type, checksum
-		if size > uint64(len(rest)) {
-			break
-		}
-		kind := string(rest[4:8])
+	bare := slices.Clone(data[:pngSignature])
+	for kind, chunk := range pngChunks(data) {
 		if !slices.Contains(pngNotes, kind) {
-			bare = append(bare, rest[:size]...)
+			bare = append(bare, chunk...)
 		}
-		if kind == "IEND" {
-			break
-		}
-		rest = rest[size:]
 	}
 	return bare
+}
+
+const pngSignature = 8 // bytes
+
+// pngChunks gives the chunks of a PNG, each whole and with its kind, as far as
+// IEND or to where the file breaks off: PNG 3rd edition, 5.3.
+func pngChunks(data []byte) iter.Seq2[string, []byte] {
+	return func(yield func(string, []byte) bool) {
+		for rest := data[pngSignature:]; len(rest) >= 12; {
+			size := uint64(binary.BigEndian.Uint32(rest)) + 12 // length, type, checksum
+			if size > uint64(len(rest)) {
+				return
+			}
+			kind := string(rest[4:8])
+			if !yield(kind, rest[:size]) || kind == "IEND" {
+				return
+			}
+			rest = rest[size:]
+		}
+	}
+}
+
+// pngWhole reports whether a PNG has all its chunks.
+func pngWhole(data []byte) bool {
+	last := ""
+	for kind := range pngChunks(data) {
+		last = kind
+	}
+	return last == "IEND"
 }
 
 // bareWebP leaves out the chunks EXIF and "XMP ", and the flags that promise

@@ -98,7 +98,7 @@ func readImage(data []byte) (Image, error) {
 		}
 	case "png":
 		img.Format = "PNG"
-		whole = bytes.Contains(data, []byte("\x00\x00\x00\x00IEND")) // PNG, 11.2.5: an empty chunk, the last
+		whole = pngWhole(data)
 	case "webp":
 		img.Format = "WebP"
 		whole = uint64(len(data)) >= 8+uint64(binary.LittleEndian.Uint32(data[4:8])) // RFC 9649, 2.4

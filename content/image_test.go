@@ -117,6 +117,7 @@ func TestReadImageRefuses(t *testing.T) {
 		{"a.jpg", j[:len(j)-9], "a.jpg is cut short: its end is missing"},
 		{"thumb.jpg", slices.Concat(j[:2], thumb, j[2:len(j)-9]), "thumb.jpg is cut short: its end is missing"},
 		{"a.png", p[:len(p)-12], "a.png is cut short: its end is missing"},
+		{"hole.png", slices.Concat(p[:len(p)-17], p[len(p)-16:]), "hole.png is cut short: its end is missing"}, // a byte is lost, and the end is there
 		{"a.webp", webp1x1(t)[:40], "a.webp is cut short: its end is missing"},
 		{"big.png", headerOf(p, 10_000, 6_001), "big.png has 10000 by 6001 pixels, more than 60 million"},
 	}
