@@ -59,17 +59,19 @@ func ParseQuantity(s string) (Quantity, error) { return anAmount.read(s) }
 func (q Quantity) IsZero() bool { return q.Low == nil }
 
 // IsRange reports whether the amount runs from one number to another.
-func (q Quantity) IsRange() bool { return q.Low != nil && q.Low.Cmp(q.High) != 0 }
+func (q Quantity) IsRange() bool { return q.Low != q.High && q.Low.Cmp(q.High) != 0 }
 
 // In gives the amount in another unit of the same dimension, exactly. It
 // reports false if u measures something else, or there is no amount.
 func (q Quantity) In(u Unit) (Quantity, bool) {
-	from, to := unitTable[q.Unit], unitTable[u]
 	switch {
 	case q.IsZero():
 		return Quantity{}, false
 	case q.Unit == u:
 		return q, true
+	}
+	from, to := unitTable[q.Unit], unitTable[u]
+	switch {
 	case from == nil || to == nil || from.dim != to.dim || from.factor == nil:
 		return Quantity{}, false
 	}
