@@ -5,13 +5,20 @@ import "strings"
 // A phraseBook finds the longest known phrase at a place in a text. It is
 // built once and then only read.
 type phraseBook struct {
-	words   map[string]int32  // the number, from 1, of each word that occurs in a phrase
-	next    map[step]int32    // from a place in the book, by a word, to the next place
-	meaning map[int32]meaning // what ends at a place
+	words    map[string]int32 // the number, from 1, of each word that occurs in a phrase
+	opening  []int32          // by the number of a word, the branch of phrases that begin with it; 0 for none
+	branches []branch         // the first stands for none
 }
 
-// A step leads from a place in the book by a word.
-type step struct{ from, word int32 }
+// A branch holds the phrases that begin with the same words.
+type branch struct {
+	meaning meaning // of those words, if ends
+	ends    bool    // they are a phrase
+	next    []step
+}
+
+// A step leads to a branch by one more word.
+type step struct{ word, to int32 }
 
 // A meaning is what a phrase stands for.
 type meaning struct {
@@ -21,7 +28,7 @@ type meaning struct {
 }
 
 func newPhraseBook() *phraseBook {
-	return &phraseBook{words: map[string]int32{}, next: map[step]int32{}, meaning: map[int32]meaning{}}
+	return &phraseBook{words: map[string]int32{}, opening: make([]int32, 1), branches: make([]branch, 1)}
 }
 
 // add takes in a phrase and the plural of its last word; a phrase that ends
@@ -30,54 +37,81 @@ func newPhraseBook() *phraseBook {
 func (b *phraseBook) add(phrase string, m meaning) bool {
 	phrase, alone := strings.CutSuffix(phrase, "=")
 	words := strings.Fields(phrase)
-	place := b.path(words)
-	if _, known := b.meaning[place]; known {
+	if !b.end(words, m) {
 		return false
 	}
-	b.meaning[place] = m
-	if alone {
-		return true
-	}
-	last := len(words) - 1
-	words[last] = plural(words[last])
-	place = b.path(words)
-	if _, known := b.meaning[place]; !known {
-		b.meaning[place] = m
+	if !alone {
+		last := len(words) - 1
+		words[last] = plural(words[last])
+		b.end(words, m)
 	}
 	return true
 }
 
-// path makes the places of a phrase and gives the last.
+// end gives words a meaning, unless they have one.
+func (b *phraseBook) end(words []string, m meaning) bool {
+	br := &b.branches[b.path(words)]
+	if br.ends {
+		return false
+	}
+	br.meaning, br.ends = m, true
+	return true
+}
+
+// path makes the branches of a phrase and gives the last.
 func (b *phraseBook) path(words []string) int32 {
-	place := int32(0)
+	at := int32(0)
 	for _, w := range words {
 		n, ok := b.words[w]
 		if !ok {
 			n = int32(len(b.words) + 1)
 			b.words[w] = n
+			b.opening = append(b.opening, 0)
 		}
-		to, ok := b.next[step{place, n}]
-		if !ok {
-			to = int32(len(b.next) + 1)
-			b.next[step{place, n}] = to
+		to := b.after(at, n)
+		if to == 0 {
+			to = b.grow(at, n)
 		}
-		place = to
+		at = to
 	}
-	return place
+	return at
+}
+
+// grow adds a branch behind another.
+func (b *phraseBook) grow(at, word int32) int32 {
+	to := int32(len(b.branches))
+	b.branches = append(b.branches, branch{})
+	if at == 0 {
+		b.opening[word] = to
+	} else {
+		b.branches[at].next = append(b.branches[at].next, step{word, to})
+	}
+	return to
+}
+
+// after gives the branch that a word leads to; 0 if there is none.
+func (b *phraseBook) after(at, word int32) int32 {
+	if at == 0 {
+		return b.opening[word]
+	}
+	for _, s := range b.branches[at].next {
+		if s.word == word {
+			return s.to
+		}
+	}
+	return 0
 }
 
 // longest gives the meaning of the longest phrase that begins a text, and how
 // many of its words it takes; 0 if there is none.
 func (b *phraseBook) longest(text []textWord) (m meaning, taken int) {
-	place := int32(0)
+	at := int32(0)
 	for i, w := range text {
-		to, ok := b.next[step{place, w.number}]
-		if !ok {
+		if at = b.after(at, w.number); at == 0 {
 			break
 		}
-		place = to
-		if found, ok := b.meaning[place]; ok {
-			m, taken = found, i+1
+		if br := &b.branches[at]; br.ends {
+			m, taken = br.meaning, i+1
 		}
 	}
 	return m, taken
