@@ -11,8 +11,8 @@ import (
 
 // An opener is a phrase that a word may open.
 type opener struct {
-	phrase  int32
-	anchors [2]int32 // 0 for those that a phrase does not have
+	phrase  uint16
+	anchors [2]uint16 // 0 for those that a phrase does not have
 }
 
 // mostAnchors is how many different anchors there may be.
@@ -21,41 +21,46 @@ const mostAnchors = 2048
 // index notes for each word the phrases that it may open, and the anchors that
 // it is of.
 func (l *lexicon) index() {
-	l.openers = make([][]opener, len(l.families))
-	l.anchors = make([][]int32, len(l.families))
-	numbers := map[string]int32{"": 0}
+	openers, anchors := make([][]opener, len(l.words)), make([][]uint16, len(l.words))
+	numbers := map[string]uint16{"": 0}
 	uses := l.usesOfWords()
 	for n := range l.phrases {
-		o := opener{phrase: int32(n)}
+		o := opener{phrase: uint16(n)}
 		for k, e := range l.rarest(l.phrases[n].elements[1:], uses) {
-			o.anchors[k] = l.anchor(e, numbers)
+			a, known := numbers[e.text]
+			if !known {
+				a = uint16(len(numbers))
+				numbers[e.text] = a
+				for id := range l.opening(e) {
+					anchors[id] = append(anchors[id], a)
+				}
+			}
+			o.anchors[k] = a
 		}
 		for id := range l.opening(l.phrases[n].elements[0]) {
-			l.openers[id] = append(l.openers[id], o)
+			openers[id] = append(openers[id], o)
 		}
 	}
 	if len(numbers) > mostAnchors {
 		panic("more anchors than mostAnchors")
 	}
+	for id := range l.words {
+		w := &l.words[id]
+		l.openers, w.openers = lay(l.openers, openers[id])
+		l.anchors, w.anchors = lay(l.anchors, anchors[id])
+	}
 }
 
-// anchor gives the number of an anchor, a new one if it has none.
-func (l *lexicon) anchor(e element, numbers map[string]int32) int32 {
-	a, known := numbers[e.text]
-	if known {
-		return a
-	}
-	a = int32(len(numbers))
-	numbers[e.text] = a
-	for id := range l.opening(e) {
-		l.anchors[id] = append(l.anchors[id], a)
-	}
-	return a
+// lay appends the list of a word to the lists of others, and says where it lies.
+func lay[T any](all, list []T) ([]T, stretch) {
+	from := len(all)
+	all = append(all, list...)
+	return all, stretch{int32(from), int32(len(all))}
 }
 
 // usesOfWords counts for each word the phrases that it may open or stand in.
 func (l *lexicon) usesOfWords() []int {
-	uses := make([]int, len(l.families))
+	uses := make([]int, len(l.words))
 	for i := range l.phrases {
 		for _, e := range l.phrases[i].elements {
 			for id := range l.opening(e) {

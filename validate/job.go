@@ -94,7 +94,7 @@ func (s *sentence) jobBefore(i int) job {
 		if k < i-1 && (s.at(k).after == ';' || s.at(k).after == '?') {
 			break
 		}
-		if s.lex.families[s.at(k).id]&jobFamilies == 0 && !s.isOne(k, &jobWords) {
+		if s.lex.words[s.at(k).id].families&jobFamilies == 0 && !s.isOne(k, &jobWords) {
 			continue
 		}
 		switch {
@@ -191,7 +191,7 @@ func (s *sentence) namesJarOrHeight(f mention) bool {
 		}
 	}
 	for _, g := range s.figures() {
-		if g.dimension() == content.AltitudeDim {
+		if g.measures == content.AltitudeDim {
 			return true
 		}
 	}

@@ -11,35 +11,46 @@ import (
 // A lexicon knows the words that the rules on texts look for, by number, and
 // the phrases that are made of them. It is built once and then only read.
 type lexicon struct {
-	ids      map[string]int32
-	words    []string   // by their numbers
-	slots    []slot     // words by their hash, for number
-	families []families // of each word, by its number
-	singular []int32    // of each word, the number of its singular
-	foods    []int32    // of each word, its number in the kitchen's book; 0 if it has none
-	phrases  []phrase
-	openers  [][]opener // of each word, the phrases that it may open, in their order
-	anchors  [][]int32  // of each word, the anchors that it is of
-	owners   map[*Practice]int32
-	units    map[int32]content.Unit
+	ids     map[string]int32
+	words   []entry // by their numbers
+	slots   []slot  // words by their hash, for number
+	phrases []phrase
+	openers []opener // of one word after another
+	anchors []uint16 // of one word after another
+	owners  map[*Practice]int32
 }
+
+// An entry is what a lexicon knows of a word. Reading a text looks at all of it,
+// so it fills one line of a processor's cache.
+type entry struct {
+	word     string
+	unit     content.Unit // that the word names; empty for most
+	families families
+	openers  stretch // the phrases that it may open, in their order
+	anchors  stretch // that it is of
+	food     int32   // its number in the kitchen's book; 0 if it has none
+	singular int32   // the number of its singular
+}
+
+// A stretch is a part of a list.
+type stretch struct{ from, to int32 }
 
 // families is a set of families.
 type families uint64
 
 // is reports whether a word belongs to a family.
-func (l *lexicon) is(id int32, f family) bool { return l.families[id]&(1<<f) != 0 }
+func (l *lexicon) is(id int32, f family) bool { return l.words[id].families&(1<<f) != 0 }
 
 // learnt is the lexicon of all rules. Only what reads texts may speak of it:
 // the checks of rules meet it through the sentences that they are given.
 var learnt = sync.OnceValue(func() *lexicon { return newLexicon(Rules) })
 
 func newLexicon(rules []*Rule) *lexicon {
-	l := &lexicon{ids: map[string]int32{"": 0}, words: []string{""}, families: make([]families, 1), owners: map[*Practice]int32{}}
+	l := &lexicon{ids: map[string]int32{"": 0}, words: make([]entry, 1), owners: map[*Practice]int32{}}
 	for f, words := range familyWords {
 		for _, w := range strings.Fields(words) {
 			for _, form := range variants(w) {
-				l.families[l.id(form)] |= 1 << f
+				l.words[l.id(form)].families |= 1 << f
 			}
 		}
 	}
@@ -58,7 +69,7 @@ func newLexicon(rules []*Rule) *lexicon {
 			l.addPhrases(p, owner)
 		}
 	}
-	l.units = l.unitIDs()
+	l.learnUnits()
 	l.learnFoods(kitchen().book)
 	l.learnSingulars()
 	l.index()
@@ -76,30 +87,26 @@ func (l *lexicon) id(word string) int32 {
 	if n, ok := l.ids[word]; ok {
 		return n
 	}
-	n := int32(len(l.families))
+	n := int32(len(l.words))
 	l.ids[word] = n
-	l.words = append(l.words, word)
-	l.families = append(l.families, 0)
+	l.words = append(l.words, entry{word: word})
 	return n
 }
 
 // learnFoods takes in the words that foods and other ingredients are named by.
 func (l *lexicon) learnFoods(b *phraseBook) {
-	for w := range b.words {
-		l.id(w)
-	}
-	l.foods = make([]int32, len(l.families))
 	for w, n := range b.words {
-		l.foods[l.id(w)] = n
+		id := l.id(w)
+		l.words[id].food = n
 	}
 }
 
 // learnSingulars takes in the singular of every word.
 func (l *lexicon) learnSingulars() {
 	for id := 0; id < len(l.words); id++ {
-		l.singular = append(l.singular, l.id(singular(l.words[id])))
+		one := l.id(singular(l.words[id].word))
+		l.words[id].singular = one
 	}
-	l.foods = append(l.foods, make([]int32, len(l.words)-len(l.foods))...)
 }
 
 // variants gives the forms of a word that ends in "~", or the word alone.

@@ -43,14 +43,14 @@ func (t *Text) readMethod() *methodWords {
 // take notes a word.
 func (m *methodWords) take(s *sentence, i int) {
 	if t := s.at(i); t.simple && t.id != 0 {
-		m.known.add(m.lex.singular[t.id])
+		m.known.add(int(m.lex.words[t.id].singular))
 	} else {
 		m.rare[singular(plain(s.word(i)))] = true
 	}
 }
 
 // say reports whether a word stands in the steps. It is in the singular.
-func (m *methodWords) say(w string) bool { return m.known.has(m.lex.number(w)) || m.rare[w] }
+func (m *methodWords) say(w string) bool { return m.known.has(int(m.lex.number(w))) || m.rare[w] }
 
 // collectives are the words that stand for ingredients of a kind.
 var collectives = map[string][]ItemKind{

@@ -153,8 +153,8 @@ func (l *lexicon) opening(e element) map[int32]bool {
 	if e.families == 0 {
 		return ids
 	}
-	for id, f := range l.families {
-		if f&e.families != 0 {
+	for id := range l.words {
+		if l.words[id].families&e.families != 0 {
 			ids[int32(id)] = true
 		}
 	}

@@ -17,9 +17,9 @@ func (l *lexicon) search(s *sentence, found []hit) []hit {
 	there := bitset(few[:])
 	there.add(0)
 	for i := s.len() - 1; i >= 0; i-- {
-		id := s.at(i).id
-		for _, o := range slices.Backward(l.openers[id]) {
-			if !there.has(o.anchors[0]) || !there.has(o.anchors[1]) {
+		w := &l.words[s.at(i).id]
+		for _, o := range slices.Backward(l.openers[w.openers.from:w.openers.to]) {
+			if !there.has(int(o.anchors[0])) || !there.has(int(o.anchors[1])) {
 				continue
 			}
 			p := &l.phrases[o.phrase]
@@ -27,8 +27,8 @@ func (l *lexicon) search(s *sentence, found []hit) []hit {
 				found = append(found, hit{p.owner, p.maybe, p.denies, i, end})
 			}
 		}
-		for _, n := range l.anchors[id] {
-			there.add(n)
+		for _, n := range l.anchors[w.anchors.from:w.anchors.to] {
+			there.add(int(n))
 		}
 	}
 	slices.Reverse(found)
@@ -98,7 +98,7 @@ func (l *lexicon) take(s *sentence, e *element, i int) int {
 			return 1
 		}
 	}
-	if l.families[t.id]&e.families != 0 || e.number && (t.number().set() || l.is(t.id, famNumeral)) {
+	if l.words[t.id].families&e.families != 0 || e.number && (t.number().set() || l.is(t.id, famNumeral)) {
 		return 1
 	}
 	return 0

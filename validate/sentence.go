@@ -49,7 +49,7 @@ func (s *sentence) has(f family) bool { return s.families&(1<<f) != 0 }
 func (s *sentence) sift() {
 	for i := range s.len() {
 		id := s.at(i).id
-		s.families |= s.lex.families[id]
+		s.families |= s.lex.words[id].families
 		s.marks.add(s.word(i))
 	}
 }

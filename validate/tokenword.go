@@ -8,14 +8,15 @@ import (
 
 // word reads a word.
 func (z *tokenizer) word(i int) int {
-	start := i
+	start, hash := i, uint32(fnvBasis)
 	for i < len(z.text) && isLetterByte(z.text[i]) {
+		hash = (hash ^ uint32(z.text[i]|0x20)) * fnvPrime
 		i++
 	}
 	if i < len(z.text) && (z.text[i] == '\'' || z.text[i] >= utf8.RuneSelf) {
 		return z.knottyWord(start)
 	}
-	z.add(token{id: z.lex.number(z.low[start:i]), start: int32(start), end: int32(i), simple: true})
+	z.add(token{id: z.lex.look(z.low[start:i], hash), start: int32(start), end: int32(i), simple: true})
 	return i
 }
 

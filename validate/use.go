@@ -51,7 +51,7 @@ func (s *sentence) lookUp(book *phraseBook) (all []use) {
 // foodWord gives the number that a word has in the book; 0 if it has none.
 func (s *sentence) foodWord(book *phraseBook, i int) int32 {
 	if t := s.at(i); t.simple {
-		return s.lex.foods[t.id]
+		return s.lex.words[t.id].food
 	}
 	return book.words[plain(s.word(i))]
 }
