@@ -13,7 +13,7 @@ func TestAnchors(t *testing.T) {
 	found := 0
 	for _, tr := range readTrials(t, "sentences.tsv") {
 		p := &passage{text: tr.sentence}
-		p.cut(l)
+		(&cutter{lex: l}).cut(p)
 		for i := range p.sentences {
 			s := &p.sentences[i]
 			got, want := l.search(s, nil), everyPhrase(l, s)

@@ -9,8 +9,8 @@ import (
 
 // A bodyReader makes passages of the blocks of a Markdown body.
 type bodyReader struct {
-	body     content.Body
-	lex      *lexicon
+	body content.Body
+	*cutter
 	passages []*passage
 	heading  *passage
 	denies   bool             // the heading tells of what is not to be done
@@ -19,11 +19,11 @@ type bodyReader struct {
 }
 
 // readBody gives the passages of a body in their order.
-func readBody(b content.Body, l *lexicon) []*passage {
+func readBody(b content.Body, c *cutter) []*passage {
 	if b.Doc == nil {
 		return nil
 	}
-	r := &bodyReader{body: b, lex: l, steps: map[ast.Node]int{}}
+	r := &bodyReader{body: b, cutter: c, steps: map[ast.Node]int{}}
 	for i, p := range b.Method {
 		for _, s := range p.Steps {
 			r.steps[s.Node] = i
@@ -108,7 +108,7 @@ func (r *bodyReader) code(n ast.Node, in passage) {
 func (r *bodyReader) take(p *passage, w *scribe) *passage {
 	p.text, p.links = w.text.String(), w.links
 	p.trace = trace{source: r.body.Source, begin: r.body.Pos, pieces: w.pieces}
-	p.cut(r.lex)
+	r.cut(p)
 	r.passages = append(r.passages, p)
 	return p
 }

@@ -21,7 +21,7 @@ func TestFigures(t *testing.T) {
 	}
 	for _, tt := range tests {
 		p := &passage{place: placeHead, text: tt.text}
-		p.cut(l)
+		(&cutter{lex: l}).cut(p)
 		got := ""
 		if len(p.sentences) > 0 {
 			for _, f := range p.sentences[0].figures() {

@@ -89,14 +89,26 @@ func placeIn(text []byte, begin content.Pos, offset int) content.Pos {
 // pos gives the place in the file of a token of the sentence.
 func (s *sentence) pos(i int) content.Pos { return s.trace.pos(int(s.at(i).start)) }
 
-// cut makes the passage ready: in small letters, in sentences, with what the
+// A cutter makes passages of one text ready for the rules.
+type cutter struct {
+	lex    *lexicon
+	tokens room[token]
+	ends   room[sentence]
+}
+
+func newCutter(l *lexicon) cutter {
+	return cutter{lex: l, tokens: room[token]{size: 300}, ends: room[sentence]{size: 20}}
+}
+
+// cut makes a passage ready: in small letters, in sentences, with what the
 // lexicon finds in them.
-func (p *passage) cut(l *lexicon) {
+func (c *cutter) cut(p *passage) {
+	l := c.lex
 	p.lex = l
 	p.low = lowerASCII(p.text)
-	z := tokenizer{lex: l, text: p.text, low: p.low, tokens: make([]token, 0, len(p.text)/5+4), ends: make([]sentence, 0, len(p.text)/80+1)}
+	z := tokenizer{lex: l, text: p.text, low: p.low, tokens: c.tokens.list(len(p.text)/4 + 4), ends: c.ends.list(len(p.text)/40 + 1)}
 	z.run()
-	p.tokens, p.sentences = z.tokens, z.ends
+	p.tokens, p.sentences = c.tokens.kept(z.tokens), c.ends.kept(z.ends)
 	var hits [64]hit
 	for i := range p.sentences {
 		s := &p.sentences[i]

@@ -25,7 +25,7 @@ func TestStance(t *testing.T) {
 			t.Fatalf("unknown stance %q", word)
 		}
 		p := &passage{place: placeHead, text: text}
-		p.cut(l)
+		(&cutter{lex: l}).cut(p)
 		got, found := stanceOf(p, l.owners[upsideDown.Practice])
 		if !found {
 			t.Errorf("nothing is found in %q", text)

@@ -16,21 +16,21 @@ type Text struct {
 	Site    *content.Site    // of an episode
 
 	passages []*passage
-	lex      *lexicon
-	times    []timeSaid
-	timed    bool        // times are read
-	speak    []*sentence // those in which a phrase of a practice was found
-	heard    bool        // speak is filled
-	counts   []*sentence // those that hold a figure
-	counted  bool        // counts is filled
-	steps    *methodWords
-	list     *listing
+	cutter
+	times   []timeSaid
+	timed   bool        // times are read
+	speak   []*sentence // those in which a phrase of a practice was found
+	heard   bool        // speak is filled
+	counts  []*sentence // those that hold a figure
+	counted bool        // counts is filled
+	steps   *methodWords
+	list    *listing
 }
 
 // textOfRecipe reads what a recipe says: the front matter's sentences first,
 // then the body.
 func textOfRecipe(r *content.Recipe, matches []*Match) *Text {
-	t := &Text{Recipe: r, Matches: matches, lex: learnt()}
+	t := &Text{Recipe: r, Matches: matches, cutter: newCutter(learnt())}
 	t.line(placeName, r.Name)
 	t.line(placeSummary, r.Summary)
 	t.lines(placeGear, r.Gear)
@@ -44,18 +44,18 @@ func textOfRecipe(r *content.Recipe, matches []*Match) *Text {
 	for _, b := range r.Batches {
 		t.line(placeLog, b.Note)
 	}
-	t.passages = append(t.passages, readBody(r.Body, t.lex)...)
+	t.passages = append(t.passages, readBody(r.Body, &t.cutter)...)
 	return t
 }
 
 // textOfPage reads a page that stands by itself.
 func textOfPage(p *content.Page) *Text {
-	t := &Text{lex: learnt()}
+	t := &Text{cutter: newCutter(learnt())}
 	t.line(placeSummary, p.Summary)
 	if p.Picture != nil {
 		t.line(placePicture, p.Picture.Alt)
 	}
-	t.passages = append(t.passages, readBody(p.Body, t.lex)...)
+	t.passages = append(t.passages, readBody(p.Body, &t.cutter)...)
 	return t
 }
 
@@ -71,7 +71,7 @@ func (t *Text) line(in place, f content.Field[string]) {
 		return
 	}
 	p := &passage{place: in, text: strings.ReplaceAll(f.V, apostropheMark, "'"), trace: trace{fixed: f.Pos}}
-	p.cut(t.lex)
+	t.cut(p)
 	t.passages = append(t.passages, p)
 }
 

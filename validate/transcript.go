@@ -13,17 +13,17 @@ import (
 // textOfEpisode reads what an episode says: its front matter, its show notes,
 // and the transcript. A transcript that is not there is left to missing-file.
 func textOfEpisode(e *content.Episode, s *content.Site) *Text {
-	t := &Text{Episode: e, Site: s, lex: learnt()}
+	t := &Text{Episode: e, Site: s, cutter: newCutter(learnt())}
 	t.line(placeName, e.Name)
 	t.line(placeSummary, e.Summary)
 	for _, c := range e.Chapters {
 		t.line(placeChapter, c.Title)
 	}
-	t.passages = append(t.passages, readBody(e.Body, t.lex)...)
+	t.passages = append(t.passages, readBody(e.Body, &t.cutter)...)
 	if e.Transcript.V != "" && s != nil && s.FS != nil {
 		name := path.Join(path.Dir(e.File), e.Transcript.V)
 		if data, err := fs.ReadFile(s.FS, name); err == nil {
-			t.passages = append(t.passages, readTranscript(name, data, t.lex)...)
+			t.passages = append(t.passages, readTranscript(name, data, &t.cutter)...)
 		}
 	}
 	return t
@@ -32,9 +32,9 @@ func textOfEpisode(e *content.Episode, s *content.Site) *Text {
 // A cueReader makes passages of a WebVTT or SubRip file: a new one begins when
 // another speaks, or after a pause.
 type cueReader struct {
-	source   []byte
-	begin    content.Pos
-	lex      *lexicon
+	source []byte
+	begin  content.Pos
+	*cutter
 	passages []*passage
 	w        scribe
 	from, to float64 // of what is being read
@@ -44,9 +44,9 @@ type cueReader struct {
 // pause is the silence, in seconds, that parts two passages.
 const pause = 0.5
 
-func readTranscript(name string, data []byte, l *lexicon) []*passage {
+func readTranscript(name string, data []byte, c *cutter) []*passage {
 	data = bytes.TrimPrefix(data, []byte("\ufeff"))
-	r := &cueReader{source: data, begin: content.Pos{File: name, Line: 1, Col: 1}, lex: l, w: scribe{source: data}}
+	r := &cueReader{source: data, begin: content.Pos{File: name, Line: 1, Col: 1}, cutter: c, w: scribe{source: data}}
 	inCue := false
 	for at := 0; at < len(data); {
 		end := at + bytes.IndexByte(data[at:], '\n')
@@ -135,7 +135,7 @@ func (r *cueReader) close() {
 	text := r.w.text.String()
 	if strings.TrimSpace(text) != "" {
 		p := &passage{place: placeSpoken, text: text, second: r.from, trace: trace{source: r.source, begin: r.begin, pieces: r.w.pieces}}
-		p.cut(r.lex)
+		r.cut(p)
 		r.passages = append(r.passages, p)
 	}
 	r.w = scribe{source: r.source}
