@@ -49,17 +49,15 @@ func (s *sentence) isAny(i int, few string) bool {
 		return false
 	}
 	w := s.word(i)
-	for at := 0; ; {
-		k := strings.Index(few[at:], w)
-		if k < 0 {
-			return false
-		}
-		from, to := at+k, at+k+len(w)
-		if (from == 0 || few[from-1] == ' ') && (to == len(few) || few[to] == ' ') {
+	for at := 0; at < len(few); at++ {
+		if end := at + len(w); few[at] == w[0] && end <= len(few) && few[at:end] == w && (end == len(few) || few[end] == ' ') {
 			return true
 		}
-		at = to
+		for at < len(few) && few[at] != ' ' {
+			at++
+		}
 	}
+	return false
 }
 
 // anyOf reports whether one of a few words stands in the sentence.

@@ -11,6 +11,11 @@ type backward struct {
 	opens  int  // the first token behind the last comma that was passed
 }
 
+var (
+	turningWords = fewOf("but yet however instead")
+	reasonWords  = fewOf("because since whereas while though although so")
+)
+
 // leaves steps over token i and reports whether the words before its end
 // belong to another thought.
 func (r *backward) leaves(i int) bool {
@@ -25,7 +30,7 @@ func (r *backward) leaves(i int) bool {
 		r.opens = i + 1
 	}
 	switch {
-	case s.isAny(i, "but yet however instead"), s.isAny(i, "because since whereas while though although so") && !s.isAny(i+1, "that"):
+	case s.isOne(i, &turningWords), s.isOne(i, &reasonWords) && !s.isAny(i+1, "that"):
 		return true
 	case s.is(i, famUnder) && !s.isAny(i, "as who which whose where"):
 		return true
