@@ -72,21 +72,26 @@ var acidKinds = map[ItemKind]bool{
 	ItemAscorbicAcid: true, ItemAcidTablet: true, ItemAcidOther: true,
 }
 
+var pintMillilitres = content.Volume{Quantity: content.Quantity{Low: oneFoot, High: oneFoot, Unit: content.Pint}}.Millilitres()
+
 // perPint spreads the low end of an amount over a volume in millilitres.
 func perPint(in Item, ml *big.Rat) *big.Rat {
 	amount, ok := in.volumeIn(content.Tablespoon)
 	if !ok || ml == nil || ml.Sign() == 0 {
 		return nil
 	}
-	pint, _ := content.Quantity{Low: big.NewRat(1, 1), High: big.NewRat(1, 1), Unit: content.Pint}.In(content.Millilitre)
-	x := new(big.Rat).Mul(amount, pint.Low)
+	x := new(big.Rat).Mul(amount, pintMillilitres)
 	return x.Quo(x, ml)
 }
 
 // volumeIn gives the low end of an ingredient's amount as a volume, from any
 // of the amounts that its line gives.
 func (in Item) volumeIn(u content.Unit) (*big.Rat, bool) {
-	for _, q := range append([]content.Quantity{in.Amount}, in.Same...) {
+	for i := -1; i < len(in.Same); i++ {
+		q := in.Amount
+		if i >= 0 {
+			q = in.Same[i]
+		}
 		if q.Low == nil || q.Unit.Dimension() != content.VolumeDim {
 			continue
 		}

@@ -91,11 +91,11 @@ func eachJarShort(m *Match, n AcidNeed, have []supply) []Finding {
 	}
 	least := new(big.Rat)
 	for i, c := range n.Choices {
-		if dose, _ := c.PerPint(); dose != nil && (i == 0 || dose.Cmp(least) < 0) {
+		if dose, _ := c.PerPint(); dose != nil && (i == 0 || compare(dose, least) < 0) {
 			least = dose
 		}
 	}
-	if sum.Cmp(least) >= 0 {
+	if compare(sum, least) >= 0 {
 		return nil
 	}
 	return []Finding{{
@@ -138,7 +138,7 @@ func choiceShort(m *Match, n AcidNeed, c AcidChoice, have []supply) []Finding {
 				place = s.item.Pos
 			}
 		}
-		if got.Cmp(want) < 0 {
+		if compare(got, want) < 0 {
 			return []Finding{{
 				Pos:     place,
 				Message: fmt.Sprintf("each jar gets %s of the tested %s", share(got, want), plainAcid[d.Kind]),

@@ -23,7 +23,7 @@ func checkAltitudeLadder(t *Text) []Finding {
 	var fs []Finding
 	for s := range t.counting() {
 		for _, f := range s.figures() {
-			if f.dimension() != content.TimeDim || !s.isLadder(f) || !s.ladderOfProcess(f) || s.stance(hit{from: f.from, to: f.to}) != told {
+			if f.measures != content.TimeDim || !s.isLadder(f) || !s.ladderOfProcess(f) || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue
 			}
 			fs = append(fs, Finding{
@@ -37,10 +37,12 @@ func checkAltitudeLadder(t *Text) []Finding {
 	return fs
 }
 
+var eachWords = fewOf("each every per")
+
 // isLadder reports whether a time goes with each so many feet.
 func (s *sentence) isLadder(f mention) bool {
 	for k := f.to; k < min(s.len(), f.to+8); k++ {
-		if s.isAny(k, "each every per") {
+		if s.isOne(k, &eachWords) {
 			return s.feetFollow(k, k+6)
 		}
 	}
@@ -54,7 +56,7 @@ func (s *sentence) feetFollow(from, to int) bool {
 		}
 	}
 	for _, g := range s.figures() {
-		if from <= g.from && g.from < to && g.dimension() == content.AltitudeDim && g.low.num >= 90*g.low.den {
+		if from <= g.from && g.from < to && g.measures == content.AltitudeDim && g.low.num >= 90*g.low.den {
 			return true
 		}
 	}

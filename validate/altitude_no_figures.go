@@ -36,7 +36,7 @@ func whereNoTable(t *Text, s *sentence, _ hit) bool {
 		}
 	}
 	for _, f := range s.figures() {
-		if f.dimension() == content.AltitudeDim {
+		if f.measures == content.AltitudeDim {
 			return false
 		}
 	}

@@ -50,7 +50,7 @@ func (s *sentence) takesPart() bool {
 
 // amountOf gives the ingredient that a figure of weight or volume measures.
 func (s *sentence) amountOf(f mention) (use, bool) {
-	if d := f.dimension(); d != content.VolumeDim && d != content.WeightDim || s.at(f.to-1).after != 0 {
+	if d := f.measures; d != content.VolumeDim && d != content.WeightDim || s.at(f.to-1).after != 0 {
 		return use{}, false
 	}
 	for _, u := range s.uses() {
@@ -80,7 +80,7 @@ func (l *listing) amountMissed(f mention, u use, m *methodWords, t *Text) string
 		if amount == nil {
 			return ""
 		}
-		if amount.Cmp(highOf(f)) == 0 || t.isBatchOf(amount, highOf(f)) {
+		if compare(amount, highOf(f)) == 0 || t.isBatchOf(amount, highOf(f)) {
 			return ""
 		}
 		total.Add(total, amount)

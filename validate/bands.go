@@ -89,9 +89,16 @@ func bandOf[T any](b content.Band[T]) band {
 // one is one foot or one metre, in feet: the least step between the written
 // edges of two bands.
 func (b band) one() *big.Rat {
-	q := content.Quantity{Low: big.NewRat(1, 1), High: big.NewRat(1, 1), Unit: b.unit}
-	return content.Altitude{Quantity: q}.Feet()
+	if b.unit == content.Foot {
+		return oneFoot
+	}
+	return oneMetre
 }
+
+var (
+	oneFoot  = big.NewRat(1, 1)
+	oneMetre = content.Altitude{Quantity: content.Quantity{Low: oneFoot, High: oneFoot, Unit: content.Metre}}.Feet()
+)
 
 // checkTables runs a check on every table by altitude of a way of keeping.
 func checkTables(m *Match, check func(bandTable) []Finding) []Finding {

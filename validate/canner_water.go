@@ -24,7 +24,7 @@ func checkCannerWater(t *Text) []Finding {
 			continue
 		}
 		for _, f := range s.figures() {
-			if d := f.dimension(); d == content.LengthDim || d == content.VolumeDim {
+			if d := f.measures; d == content.LengthDim || d == content.VolumeDim {
 				return nil
 			}
 		}

@@ -44,11 +44,10 @@ func apart(in Item) []Finding {
 	if !ok {
 		return nil
 	}
-	least, most := new(big.Rat).Mul(cups.Low, each), new(big.Rat).Mul(cups.High, each)
-	off := new(big.Rat).Quo(LimitRat("cups-grams-agree"), big.NewRat(100, 1))
-	under := new(big.Rat).Mul(least, new(big.Rat).Sub(big.NewRat(1, 1), off))
-	over := new(big.Rat).Mul(most, new(big.Rat).Add(big.NewRat(1, 1), off))
-	if grams.High.Cmp(under) >= 0 && grams.Low.Cmp(over) <= 0 {
+	off := new(big.Rat).Mul(each, cupsApart()) // of a cup
+	least := new(big.Rat).Sub(each, off)
+	most := off.Add(each, off)
+	if compare(grams.High, least.Mul(least, cups.Low)) >= 0 && compare(grams.Low, most.Mul(most, cups.High)) <= 0 {
 		return nil
 	}
 	return []Finding{{

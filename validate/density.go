@@ -94,15 +94,20 @@ var broken = map[string]bool{
 // agree reports whether the weights of some rows are one amount for a cook:
 // the first stands for all.
 func agree(ds []*Density) bool {
-	apart := new(big.Rat).Quo(LimitRat("cups-grams-agree"), big.NewRat(100, 1))
-	for _, d := range ds {
+	for _, d := range ds[1:] {
 		off := new(big.Rat).Sub(d.Grams, ds[0].Grams)
-		if off.Abs(off).Cmp(new(big.Rat).Mul(apart, ds[0].Grams)) > 0 {
+		if off.Abs(off).Cmp(new(big.Rat).Mul(cupsApart(), ds[0].Grams)) > 0 {
 			return false
 		}
 	}
 	return true
 }
+
+// cupsApart is by what part of itself one amount may differ from another and
+// still be the same for a cook.
+var cupsApart = sync.OnceValue(func() *big.Rat {
+	return new(big.Rat).Quo(LimitRat("cups-grams-agree"), big.NewRat(100, 1))
+})
 
 // densitiesOf leads from what a food is to its rows, in the order of the table.
 var densitiesOf = sync.OnceValue(func() map[meaning][]*Density {

@@ -12,12 +12,18 @@ import (
 type mention struct {
 	low, high ratio
 	unit      content.Unit
-	from, to  int // its tokens
+	measures  content.Dimension // what the unit does; Count for a bare number
+	from, to  int               // its tokens
 }
 
 // quantity gives the figure in the measures of package content.
 func (f mention) quantity() content.Quantity {
-	return content.Quantity{Low: big.NewRat(f.low.num, f.low.den), High: big.NewRat(f.high.num, f.high.den), Unit: f.unit}
+	q := content.Quantity{Low: big.NewRat(f.low.num, f.low.den), Unit: f.unit}
+	q.High = q.Low
+	if f.high != f.low {
+		q.High = big.NewRat(f.high.num, f.high.den)
+	}
+	return q
 }
 
 // in gives the lower end in a unit; nil if the figure measures something else.
@@ -33,19 +39,16 @@ func (f mention) in(u content.Unit) *big.Rat {
 	return q.Low
 }
 
-// dimension is what the figure measures; Count for a bare number.
-func (f mention) dimension() content.Dimension { return f.unit.Dimension() }
-
 // is reports whether the figure is that whole number of a unit.
 func (f mention) is(n int64, u content.Unit) bool {
 	if f.unit == u {
 		return f.low.num == n*f.low.den
 	}
-	if f.dimension() != u.Dimension() {
+	if f.measures != u.Dimension() {
 		return false
 	}
 	x := f.in(u)
-	return x != nil && x.Cmp(big.NewRat(n, 1)) == 0
+	return x != nil && compareWhole(x, int(n)) == 0
 }
 
 // unitWords are the units that are looked for in running text, in the
@@ -58,19 +61,22 @@ const unitWords = `minute minutes min mins hour hours hr hrs second seconds sec 
 	ounce ounces g gram grams kg kilo kilos kilogram kilograms kilogramme kilogrammes f fahrenheit c celsius ft foot feet
 	metre metres meter meters m psi psig kpa % percent pct`
 
-// unitIDs leads from the number of a word to the unit that it names.
-func (l *lexicon) unitIDs() map[int32]content.Unit {
-	m := map[int32]content.Unit{}
+// learnUnits notes which words name a unit.
+func (l *lexicon) learnUnits() {
+	name := func(w string, u content.Unit) {
+		id := l.id(w)
+		l.words[id].unit = u
+	}
 	for _, w := range strings.Fields(unitWords) {
 		q, err := content.ParseQuantity("2 " + w)
 		if err != nil {
 			panic(err)
 		}
-		m[l.id(w)] = q.Unit
+		name(w, q.Unit)
 	}
-	m[l.id(`"`)], m[l.id("″")] = content.Inch, content.Inch
-	m[l.id("c")] = content.Celsius // a cup only in a list of ingredients
-	return m
+	name(`"`, content.Inch)
+	name("″", content.Inch)
+	name("c", content.Celsius) // a cup only in a list of ingredients
 }
 
 // figures gives the figures of the sentence, in order. They are read once.
@@ -111,9 +117,9 @@ func (s *sentence) figureAt(i int) (mention, bool) {
 			}
 		}
 	}
-	f.to = next
+	f.to, f.measures = next, f.unit.Dimension()
 	s.addTerm(&f)
-	article := s.isAny(i, "a an")
+	article := s.isOne(i, &articles)
 	return f, !article || f.unit != ""
 }
 
@@ -125,7 +131,7 @@ func (s *sentence) upperEnd(i int) (ratio, int, bool) {
 	if s.at(i).joined && s.at(i).number().set() {
 		return s.at(i).number(), i + 1, true
 	}
-	if !s.isAny(i, "to or") || s.at(i).after != 0 {
+	if !s.isOne(i, &rangeWords) || s.at(i).after != 0 {
 		return ratio{}, i, false
 	}
 	return s.numberFrom(i + 1)
@@ -146,7 +152,7 @@ func (s *sentence) addTerm(f *mention) {
 		return
 	}
 	if u, end, ok := s.unitFrom(after, n); ok && u == content.Minute {
-		*f = mention{low: ratio{f.low.num*60*n.den + n.num*f.low.den, f.low.den * n.den}, unit: content.Minute, from: f.from, to: end}
+		*f = mention{low: ratio{f.low.num*60*n.den + n.num*f.low.den, f.low.den * n.den}, unit: content.Minute, measures: content.TimeDim, from: f.from, to: end}
 		f.high = f.low
 	} else if n == (ratio{1, 2}) && next > f.to && f.low.den == 1 {
 		f.low = ratio{f.low.num*2 + 1, 2}
@@ -156,6 +162,12 @@ func (s *sentence) addTerm(f *mention) {
 
 // generous are the words that a cook puts before a unit: one extra minute.
 var generous = fewOf("extra additional more full good generous scant whole")
+
+var (
+	rangeWords  = fewOf("to or")
+	degreeWords = fewOf("degrees degree °")
+	articles    = fewOf("a an")
+)
 
 // unitFrom reads the unit of a number: after it, or after "of an".
 func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
@@ -170,17 +182,17 @@ func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
 	if s.isOne(i, &generous) && s.at(i).after == 0 {
 		i++ // one extra minute
 	}
-	if s.isAny(i, "degrees degree °") {
+	if s.isOne(i, &degreeWords) {
 		return s.degrees(i + 1)
 	}
-	if s.isAny(i, "per") && s.isAny(i+1, "cent") {
+	if s.word(i) == "per" && s.isAny(i+1, "cent") {
 		return content.Percent, i + 2, true
 	}
 	if i >= s.len() {
 		return "", i, false
 	}
-	u, ok := s.lex.units[s.at(i).id]
-	if !ok || !s.fits(u, i, n) {
+	u := s.lex.words[s.at(i).id].unit
+	if u == "" || !s.fits(u, i, n) {
 		return "", i, false
 	}
 	if u == content.Pound {

@@ -31,7 +31,7 @@ func checkGarlicOilDays(t *Text) []Finding {
 			continue
 		}
 		for _, f := range s.figures() {
-			if f.dimension() != content.TimeDim || s.stance(hit{from: f.from, to: f.to}) != told {
+			if f.measures != content.TimeDim || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue
 			}
 			if weight := garlicOilWeight(f); weight != 0 {

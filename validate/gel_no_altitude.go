@@ -50,7 +50,7 @@ func checkGelNoAltitude(t *Text) []Finding {
 
 // isGelPoint reports whether a temperature is the one at which jam sets.
 func (s *sentence) isGelPoint(f mention) bool {
-	if f.dimension() != content.TemperatureDim {
+	if f.measures != content.TemperatureDim {
 		return false
 	}
 	deg := f.in(content.Fahrenheit)

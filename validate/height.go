@@ -28,7 +28,7 @@ func (s *sentence) readHeights() []height {
 	var hs []height
 	unit := content.Unit("")
 	for _, f := range s.figures() {
-		if f.dimension() == content.AltitudeDim && f.low.num > 90*f.low.den {
+		if f.measures == content.AltitudeDim && f.low.num > 90*f.low.den {
 			unit = f.unit
 		}
 	}
@@ -65,14 +65,14 @@ func (s *sentence) namedHeights() (hs []height) {
 func (s *sentence) heightOf(f mention, unit content.Unit) (height, bool) {
 	const least = 90 // below this a number is none of altitude
 	switch {
-	case f.dimension() == content.AltitudeDim:
+	case f.measures == content.AltitudeDim:
 	case f.unit == "" && f.low.num >= least*f.low.den && s.isAny(f.from-1, "to above over below at than until from under beyond"):
 		f.unit = unit
 	default:
 		return height{}, false
 	}
 	low, high := f.in(content.Foot), mention{low: f.high, high: f.high, unit: f.unit}.in(content.Foot)
-	if low == nil || low.Cmp(big.NewRat(least, 1)) < 0 && f.low == f.high {
+	if low == nil || compareWhole(low, least) < 0 && f.low == f.high {
 		return height{}, false
 	}
 	h := height{at: f.from}

@@ -17,7 +17,7 @@ import (
 func JamVolume(mass, solids, finish *big.Rat) *big.Rat {
 	grams := new(big.Rat).Mul(solids, big.NewRat(100, 1))
 	grams.Quo(grams, finish)
-	if grams.Cmp(mass) > 0 {
+	if compare(grams, mass) > 0 {
 		grams = mass
 	}
 	return new(big.Rat).Quo(grams, LimitRat("jam-density"))

@@ -45,7 +45,7 @@ func checkJamYield(r *content.Recipe, m *Match) []Finding {
 	one := big.NewRat(1, 1)
 	low := new(big.Rat).Mul(reckoned, new(big.Rat).Sub(one, off))
 	high := new(big.Rat).Mul(reckoned, new(big.Rat).Add(one, off))
-	if most.Cmp(low) >= 0 && least.Cmp(high) <= 0 {
+	if compare(most, low) >= 0 && compare(least, high) <= 0 {
 		return nil
 	}
 	return []Finding{{

@@ -25,7 +25,7 @@ func keepsOver(k *content.Keeping, most Limit) bool {
 	if !k.Keeps.Set() || k.Keeps.V.High == nil {
 		return false
 	}
-	return days(k.Keeps.V.Quantity).Cmp(days(most.duration().Quantity)) > 0
+	return compare(days(k.Keeps.V.Quantity), days(most.duration().Quantity)) > 0
 }
 
 // days gives the upper end of a time in days, a year being 365 of them and a
@@ -33,9 +33,9 @@ func keepsOver(k *content.Keeping, most Limit) bool {
 func days(q content.Quantity) *big.Rat {
 	switch q.Unit {
 	case content.Month:
-		return new(big.Rat).Mul(q.High, big.NewRat(365, 12))
+		return new(big.Rat).Mul(q.High, daysOfMonth)
 	case content.Year:
-		return new(big.Rat).Mul(q.High, big.NewRat(365, 1))
+		return new(big.Rat).Mul(q.High, daysOfYear)
 	}
 	c, ok := q.In(content.Day)
 	if !ok {
@@ -43,6 +43,11 @@ func days(q content.Quantity) *big.Rat {
 	}
 	return c.High
 }
+
+var (
+	daysOfYear  = big.NewRat(365, 1)
+	daysOfMonth = big.NewRat(365, 12)
+)
 
 // tooLong speaks of a keeping time over a limit.
 func tooLong(k *content.Keeping, most Limit, s Severity) Finding {

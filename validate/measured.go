@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"iter"
 	"math/big"
 	"strings"
 
@@ -10,26 +11,35 @@ import (
 // amounts gives every way in which a line says how much of its ingredient
 // there is: what all its containers hold together, the amount itself, and the
 // same amount in other units.
-func (in Item) amounts() []content.Quantity {
-	qs := make([]content.Quantity, 0, 2+len(in.Same))
-	if !in.Each.IsZero() && !in.Amount.IsZero() {
-		qs = append(qs, content.Quantity{
-			Low:  new(big.Rat).Mul(in.Amount.Low, in.Each.Low),
-			High: new(big.Rat).Mul(in.Amount.High, in.Each.High),
-			Unit: in.Each.Unit,
-		})
+func (in Item) amounts() iter.Seq[content.Quantity] {
+	return func(yield func(content.Quantity) bool) {
+		if !in.Amount.IsZero() {
+			if !in.Each.IsZero() && !yield(in.held()) || !yield(in.Amount) {
+				return
+			}
+		}
+		for _, q := range in.Same {
+			if !yield(q) {
+				return
+			}
+		}
 	}
-	if !in.Amount.IsZero() {
-		qs = append(qs, in.Amount)
+}
+
+// held is what all containers hold together.
+func (in Item) held() content.Quantity {
+	return content.Quantity{
+		Low:  new(big.Rat).Mul(in.Amount.Low, in.Each.Low),
+		High: new(big.Rat).Mul(in.Amount.High, in.Each.High),
+		Unit: in.Each.Unit,
 	}
-	return append(qs, in.Same...)
 }
 
 // in gives the amount in a unit of weight or volume, from the first of the
 // amounts that measures the same. What a note says after a comma counts as
 // well: "8 cups sliced onions, about 3 lb".
 func (in Item) in(u content.Unit) (content.Quantity, bool) {
-	for _, q := range in.amounts() {
+	for q := range in.amounts() {
 		if c, ok := q.In(u); ok {
 			return c, true
 		}

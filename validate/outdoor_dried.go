@@ -31,7 +31,7 @@ func checkOutdoorDried(t *Text) []Finding {
 				outdoors, at = s, i
 			}
 		}
-		if s.anyOf("freeze frozen freezer pasteurize pasteurise pasteurizing") || s.anyOf("oven") && slices.ContainsFunc(s.figures(), func(f mention) bool { return f.dimension() == content.TemperatureDim }) {
+		if s.anyOf("freeze frozen freezer pasteurize pasteurise pasteurizing") || s.anyOf("oven") && slices.ContainsFunc(s.figures(), func(f mention) bool { return f.measures == content.TemperatureDim }) {
 			return nil
 		}
 	}

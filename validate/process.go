@@ -112,7 +112,7 @@ func (p *Process) Jar(j content.Jar) (tested *JarProcess, exact bool) {
 		if published == nil {
 			continue // kept in whatever jar there is
 		}
-		if c := size.Cmp(published); c <= 0 {
+		if c := compare(size, published); c <= 0 {
 			return &p.Jars[i], c == 0
 		}
 	}

@@ -34,7 +34,7 @@ func checkRemakeLarge(t *Text) []Finding {
 		}
 		for _, f := range s.figures() {
 			cups := mention{low: f.high, high: f.high, unit: f.unit}.in(content.Cup)
-			if f.dimension() != content.VolumeDim || cups == nil || cups.Cmp(most) <= 0 || s.stance(hit{from: f.from, to: f.to}) != told {
+			if f.measures != content.VolumeDim || cups == nil || cups.Cmp(most) <= 0 || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue
 			}
 			fs = append(fs, Finding{

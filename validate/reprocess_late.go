@@ -34,7 +34,7 @@ func checkReprocessLate(t *Text) []Finding {
 		}
 		for _, f := range s.figures() {
 			late := mention{low: f.high, high: f.high, unit: f.unit}.in(content.Hour)
-			if f.dimension() != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) && !s.isAny(f.to, "later after afterwards old") || s.stance(hit{from: f.from, to: f.to}) != told && !s.deniesOnlySeal(f.from) {
+			if f.measures != content.TimeDim || late.Cmp(most) <= 0 || !s.anyIn("within in up after for next to have got", f.from-3, f.from) && !s.isAny(f.to, "later after afterwards old") || s.stance(hit{from: f.from, to: f.to}) != told && !s.deniesOnlySeal(f.from) {
 				continue
 			}
 			fs = append(fs, Finding{

@@ -71,7 +71,7 @@ func (s *sentence) dosesPerJar(usual content.Jar) (doses []dose) {
 		} else if k := s.acidAt(max(0, f.from-8), f.from, 8); kind == ItemOther {
 			kind = k
 		}
-		if f.dimension() != content.VolumeDim || kind == ItemOther || s.moreOrLess(f) {
+		if f.measures != content.VolumeDim || kind == ItemOther || s.moreOrLess(f) {
 			continue
 		}
 		jar, ok := s.jarOfDose(f, usual)

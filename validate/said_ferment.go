@@ -73,7 +73,7 @@ func (s *sentence) warmthMisses(k *content.Keeping) []Finding {
 	}
 	var first *mention
 	for _, f := range s.figures() {
-		if f.dimension() != content.TemperatureDim {
+		if f.measures != content.TemperatureDim {
 			continue
 		}
 		if overlap(f, k.Temperature.V.Quantity) {

@@ -51,7 +51,7 @@ func checkSaidHeadspace(t *Text) []Finding {
 // headspaces gives the lengths that a sentence says to leave in a jar.
 func (s *sentence) headspaces() (found []mention) {
 	for _, f := range s.figures() {
-		if f.dimension() == content.LengthDim && s.isHeadspace(f) {
+		if f.measures == content.LengthDim && s.isHeadspace(f) {
 			found = append(found, f)
 		}
 	}
@@ -93,7 +93,7 @@ func (s *sentence) isHeadspace(f mention) bool {
 // before it.
 func (s *sentence) closest(f mention, word int) bool {
 	for _, g := range s.figures() {
-		if g.dimension() == content.LengthDim && word < g.from && g.from < f.from {
+		if g.measures == content.LengthDim && word < g.from && g.from < f.from {
 			return false
 		}
 	}

@@ -35,7 +35,7 @@ func checkSaidJar(t *Text) []Finding {
 		}
 		for i := range s.len() {
 			jar := jarNamed(s.jarAt(i))
-			if jar.IsZero() || jar.Millilitres().Cmp(most) <= 0 || s.stance(hit{from: i, to: i + 1}) != told {
+			if jar.IsZero() || compare(jar.Millilitres(), most) <= 0 || s.stance(hit{from: i, to: i + 1}) != told {
 				continue
 			}
 			fs = append(fs, Finding{
@@ -58,7 +58,7 @@ func (t *Text) largestJar() (largest content.Jar) {
 		}
 		for _, j := range m.Jars {
 			jar := j.Entry.Jar.V
-			if !jar.IsZero() && (largest.IsZero() || jar.Millilitres().Cmp(largest.Millilitres()) > 0) {
+			if !jar.IsZero() && (largest.IsZero() || compare(jar.Millilitres(), largest.Millilitres()) > 0) {
 				largest = jar
 			}
 		}

@@ -29,7 +29,7 @@ func checkSaidKeeping(t *Text) []Finding {
 	var fs []Finding
 	for s := range t.counting() {
 		for _, f := range s.figures() {
-			if f.dimension() != content.TimeDim || f.high.num == 0 || !s.keepsFor(f) {
+			if f.measures != content.TimeDim || f.high.num == 0 || !s.keepsFor(f) {
 				continue
 			}
 			k := t.keepingFor(s)

@@ -49,7 +49,7 @@ func checkSaidPressure(t *Text) []Finding {
 func (s *sentence) pressures() (found []mention) {
 	for _, f := range s.figures() {
 		switch {
-		case f.dimension() == content.PressureDim:
+		case f.measures == content.PressureDim:
 			found = append(found, f)
 		case f.unit == content.Pound && s.ofPressure(f):
 			f.unit = content.PSI

@@ -2,7 +2,6 @@ package validate
 
 import (
 	"fmt"
-	"math/big"
 
 	"stillroom/content"
 )
@@ -27,7 +26,7 @@ func checkSteamTooLong(_ *content.Recipe, m *Match) []Finding {
 	var fs []Finding
 	for _, j := range m.Jars {
 		for _, b := range j.Entry.Altitude {
-			if !b.Value.Set() || b.Value.V.Minutes().Cmp(new(big.Rat).SetInt64(int64(most))) <= 0 {
+			if !b.Value.Set() || compareWhole(b.Value.V.Minutes(), most) <= 0 {
 				continue
 			}
 			fs = append(fs, Finding{

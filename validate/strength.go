@@ -7,7 +7,7 @@ import (
 
 // lower gives the lesser of two numbers, either of which may be nil.
 func lower(a, b *big.Rat) *big.Rat {
-	if a == nil || b != nil && b.Cmp(a) < 0 {
+	if a == nil || b != nil && compare(b, a) < 0 {
 		return b
 	}
 	return a

@@ -32,7 +32,7 @@ func (s *sentence) timesOfProcess(earlier []timeSaid) []timeSaid {
 		switch {
 		case s.isDifference(f):
 			continue
-		case f.dimension() == content.TimeDim && f.unit != content.Second && minutesOf(f) <= 24*60:
+		case f.measures == content.TimeDim && f.unit != content.Second && minutesOf(f) <= 24*60:
 			if s.jobOf(f) != jobProcess {
 				continue
 			}

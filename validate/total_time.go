@@ -18,7 +18,7 @@ the canner belong to "cooking:"; so do heating the water and venting.`,
 	CheckKeeping: func(r *content.Recipe, m *Match) []Finding {
 		cooking := r.Times.Cooking
 		need := m.leastProcess()
-		if !cooking.Set() || need == nil || m.Keeping != &r.Keeping[0] || cooking.V.Minutes().Cmp(need) >= 0 {
+		if !cooking.Set() || need == nil || m.Keeping != &r.Keeping[0] || compare(cooking.V.Minutes(), need) >= 0 {
 			return nil
 		}
 		return []Finding{{

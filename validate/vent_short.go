@@ -38,7 +38,7 @@ func checkVentShort(t *Text) []Finding {
 	fs := append(closedAtOnce(t), neverVented(t)...)
 	for s := range t.counting() {
 		for _, f := range s.figures() {
-			if f.dimension() != content.TimeDim || !s.isVenting(f) {
+			if f.measures != content.TimeDim || !s.isVenting(f) {
 				continue
 			}
 			m := f.in(content.Minute)

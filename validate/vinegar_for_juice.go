@@ -38,7 +38,7 @@ func noVinegarDose(t *Text, s *sentence, h hit) bool {
 		return false
 	}
 	for _, m := range t.Matches {
-		if m.reliesOnAcid() && m.need().accepts(ItemVinegar) && slices.ContainsFunc(s.figures(), func(f mention) bool { return f.dimension() == content.VolumeDim }) {
+		if m.reliesOnAcid() && m.need().accepts(ItemVinegar) && slices.ContainsFunc(s.figures(), func(f mention) bool { return f.measures == content.VolumeDim }) {
 			return false
 		}
 	}

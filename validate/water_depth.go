@@ -66,7 +66,7 @@ func checkWaterDepth(t *Text) []Finding {
 
 // overJars reports whether a length is how deep water stands over jars.
 func (s *sentence) overJars(f mention) bool {
-	if f.dimension() != content.LengthDim || s.forEmptyJars() {
+	if f.measures != content.LengthDim || s.forEmptyJars() {
 		return false
 	}
 	after := s.anyIn("over above", f.to, f.to+5)
