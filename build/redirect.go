@@ -3,10 +3,10 @@ package build
 import (
 	"html"
 	"net/http"
-	"net/url"
-	"path"
 	"slices"
 	"strings"
+
+	"stillroom/content"
 )
 
 // A move is an old path and the address that took its place.
@@ -34,7 +34,7 @@ func (e *edition) moves() []move {
 func (e *edition) redirects() []File {
 	var files []File
 	for _, m := range e.moves() {
-		files = append(files, File{Path: redirectPath(m.From), Data: e.redirect(m.name, m.To)})
+		files = append(files, File{Path: content.FormerPath(m.From), Data: e.redirect(m.name, m.To)})
 	}
 	return files
 }
@@ -52,19 +52,6 @@ func (e *edition) redirectList() []File {
 		list = append(list, answer{m, http.StatusMovedPermanently})
 	}
 	return []File{{Path: "redirects.json", Data: mustJSON(map[string]any{"redirects": list})}}
-}
-
-// redirectPath is where a host looks for an old path: a page if it names one,
-// else the page of a folder. A path is written as in an address, with %20.
-func redirectPath(old string) string {
-	if plain, err := url.PathUnescape(old); err == nil {
-		old = plain
-	}
-	p := strings.Trim(path.Clean(old), "/")
-	if ext := path.Ext(p); ext == ".html" || ext == ".htm" {
-		return p
-	}
-	return p + "/index.html"
 }
 
 // redirect needs no script: a refresh after 0 seconds counts as a redirect, and

@@ -255,19 +255,3 @@ func TestYields(t *testing.T) {
 		}
 	}
 }
-
-func TestRedirectPath(t *testing.T) {
-	tests := []struct{ old, want string }{
-		{"/2019/damsons.html", "2019/damsons.html"},
-		{"/2019/damsons/", "2019/damsons/index.html"},
-		{"/damsons", "damsons/index.html"},
-		{"/old%20jam", "old jam/index.html"},
-		{"/v1.2/jam", "v1.2/jam/index.html"},
-		{"/jam.php", "jam.php/index.html"},
-	}
-	for _, test := range tests {
-		if got := redirectPath(test.old); got != test.want {
-			t.Errorf("redirectPath(%q) = %q, want %q", test.old, got, test.want)
-		}
-	}
-}

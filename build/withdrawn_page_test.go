@@ -87,7 +87,7 @@ func TestRedirectListHoldsEveryMove(t *testing.T) {
 		t.Fatalf("%d in the list, %d pages, want 2 of each", len(list.Redirects), len(pages))
 	}
 	for _, r := range list.Redirects {
-		page := pages[redirectPath(r.From)]
+		page := pages[content.FormerPath(r.From)]
 		if r.Status != 301 || !e.isOut(r.To) || !bytes.Contains(page.Data, []byte(e.absolute(r.To))) {
 			t.Errorf("%+v, where the page says %s", r, page.Data)
 		}

@@ -18,20 +18,18 @@ func (d *decoder) fileName(v value) Field[string] {
 	})
 }
 
+// publishedName reads the name of a file that is published under that name.
+func (d *decoder) publishedName(v value) Field[string] {
+	f := d.fileName(v)
+	if wrong := unportable(path.Base(f.V)); f.Set() && wrong != "" {
+		d.bad(f.Pos, amiss(f.V, wrong, "name the file anew: its name becomes its address"))
+		return Field[string]{}
+	}
+	return f
+}
+
 // path reads an old path of this page on the same site.
 func (d *decoder) path(v value) Field[string] { return as(d, v, parsePath) }
-
-func parsePath(s string) (string, error) {
-	switch {
-	case !strings.HasPrefix(s, "/") || s == "/":
-		return "", amiss(s, "is no old path", "write it from the stroke after the site's name, such as /2019/08/damson-jam/")
-	case strings.ContainsAny(s, "?#"):
-		return "", amiss(s, "holds a question mark or a hash, which no folder of pages can answer to", "leave it out")
-	case strings.ContainsAny(s, "\\ ") || !fs.ValidPath(strings.TrimSuffix(s[1:], "/")):
-		return "", amiss(s, "holds .., an empty part, a space or a backslash", "write it as it stood in the old address")
-	}
-	return s, nil
-}
 
 func (d *decoder) recipeSlug(v value) Field[string] {
 	return as(d, v, func(s string) (string, error) {

@@ -3,6 +3,7 @@ package content
 import (
 	"slices"
 	"strings"
+	"unicode/utf8"
 )
 
 // IsDevice reports whether Windows takes a name for a device, whatever its
@@ -10,6 +11,8 @@ import (
 // Namespaces, Microsoft; from memory).
 func IsDevice(name string) bool {
 	name, _, _ = strings.Cut(strings.ToLower(name), ".")
-	port := strings.TrimRight(name, "0123456789")
-	return slices.Contains([]string{"con", "prn", "aux", "nul"}, name) || len(name) == 4 && (port == "com" || port == "lpt")
+	name = strings.TrimRight(name, " ")
+	port := strings.TrimRight(name, "0123456789¹²³")
+	one := utf8.RuneCountInString(name) == 4
+	return slices.Contains([]string{"con", "prn", "aux", "nul"}, name) || one && (port == "com" || port == "lpt")
 }
