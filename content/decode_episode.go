@@ -37,7 +37,7 @@ func (d *decoder) episode(v value, e *Episode) {
 		case "chapters":
 			e.Chapters = d.chapters(v)
 		case "transcript":
-			e.Transcript = d.fileName(v)
+			e.Transcript = d.publishedName(v)
 		case "links":
 			d.list(v, func(v value) { e.Links = append(e.Links, d.link(v)) })
 		case "next":
@@ -54,7 +54,7 @@ func (d *decoder) audio(v value) Audio {
 	d.each(v, func(v value) {
 		switch v.key.Name {
 		case "file":
-			a.File = d.fileName(v)
+			a.File = d.publishedName(v)
 		case "address":
 			a.Address = d.address(v)
 		case "bytes":
