@@ -1,6 +1,9 @@
 package build
 
-import "testing"
+import (
+	"strings"
+	"testing"
+)
 
 func TestSlug(t *testing.T) {
 	for _, c := range []struct{ name, want string }{
@@ -27,7 +30,7 @@ func TestSlug(t *testing.T) {
 
 // Windows has no files of some names, with whatever ending.
 func TestPortable(t *testing.T) {
-	for name, want := range map[string]string{"Aux.jpg": "aux-1", "nul": "nul-1", "con man.png": "con-man", "plums.jpg": "plums", "com1.mp3": "com1-1"} {
+	for name, want := range map[string]string{"Aux.jpg": "aux-1", "nul": "nul-1", "con man.png": "con-man", "plums.jpg": "plums", "com1.mp3": "com1-1", strings.Repeat("梅", 80) + ".jpg": strings.Repeat("u6885", 40)} {
 		if got := stem(name); got != want {
 			t.Errorf("stem(%q) = %q, want %q", name, got, want)
 		}

@@ -124,9 +124,12 @@ func hashed(name string, data []byte) string {
 // addressed is the address of bytes of which the hash is known.
 func addressed(name, ext, sum string) string { return "/assets/" + stem(name) + "." + sum[:16] + ext }
 
-// stem is what of a file's name stands in its address.
+// stem is what of a file's name stands in its address: no more than a disk can
+// hold together with the hash.
 func stem(name string) string {
-	return portable(slug(strings.TrimSuffix(path.Base(name), path.Ext(name))))
+	const longest = 200
+	s := portable(slug(strings.TrimSuffix(path.Base(name), path.Ext(name))))
+	return s[:min(len(s), longest)]
 }
 
 // references are the url(NAME) of a style, NAME being a file of the theme.

@@ -111,8 +111,16 @@ func (d *decoder) summary(v value) Field[string] {
 }
 
 // produce reads the name of a plant, which the pages are sorted by.
+// longestProduce is the longest name of produce in bytes. Its address spells
+// letters that are not Latin as numbers, and takes twice as many at most.
+const longestProduce = 100
+
 func (d *decoder) produce(v value) Field[string] {
 	f := d.text(v)
+	if len(f.V) > longestProduce {
+		d.fault(f.Pos, BadValue, fmt.Sprintf("%q takes %d bytes, and the name of produce no more than %d", clip(f.V), len(f.V), longestProduce), "name it in a word or two")
+		return Field[string]{}
+	}
 	if small := strings.ToLower(f.V); small != f.V {
 		d.fault(f.Pos, BadValue, fmt.Sprintf("%q holds capital letters", clip(f.V)), "write "+clip(small))
 	}

@@ -19,6 +19,8 @@ func TestLimits(t *testing.T) {
 		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText) + "\n---\n", ""},
 		{"text", "---\nstatus: draft\ninspired_by: " + strings.Repeat("a", maxText+1) + "\n---\n", "takes 4001 bytes"},
 		{"text of two bytes a letter", "---\nstatus: draft\ninspired_by: " + strings.Repeat("é", maxText/2+1) + "\n---\n", "takes 4002 bytes"},
+		{"produce", "---\nstatus: draft\nproduce: [" + strings.Repeat("ж", longestProduce/2) + "]\n---\n", ""},
+		{"produce", "---\nstatus: draft\nproduce: [" + strings.Repeat("ж", longestProduce/2) + "a]\n---\n", "takes 101 bytes"},
 		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth) + strings.Repeat("]", maxDepth) + "\n---\n", "batches"},
 		{"depth", "---\nstatus: draft\nbatches: " + strings.Repeat("[", maxDepth+1) + strings.Repeat("]", maxDepth+1) + "\n---\n", "too deep"},
 	} {
