@@ -2,6 +2,8 @@ package validate
 
 import (
 	"fmt"
+	"path"
+	"strings"
 
 	"stillroom/content"
 )
@@ -14,20 +16,23 @@ var addressTaken = &Rule{
 	Doc: `A recipe's address is made from its file name alone, whatever folder it lies in,
 so two recipes of one name would be one page. A page may not take an address
 that the site uses itself, such as /recipes/; and a path under "formerly:" may
-not be the address of a page that exists, nor be claimed twice.`,
+not be the address of a page that exists, nor be claimed twice. Capitals make no
+other address: many disks take /Old/ and /old/ for one folder.`,
 	Source:    contract,
 	CheckSite: checkAddressTaken,
 }
 
-// ownPages are the addresses that the site makes for itself.
-var ownPages = []string{
-	"/", "/recipes/", "/show-notes/", "/produce/", "/season/", "/keeping/", "/search/", "/assets/",
+// ownFiles are what the site makes for itself beside the pages of its contents.
+var ownFiles = []string{
+	"index.html", "recipes/index.html", "show-notes/index.html", "produce/index.html", "season/index.html", "keeping/index.html",
+	"search/index.html", "assets/index.html", "404.html", "offline.html", "offline.js", "manifest.webmanifest", "robots.txt", "sitemap.xml",
+	"recipes.atom", "recipes.json", "programme.xml", "headers.json", "redirects.json",
 }
 
 func checkAddressTaken(s *content.Site) []Finding {
 	claims := claims{first: map[string]content.Pos{}, told: map[string]bool{}}
-	for _, a := range ownPages {
-		claims.first[a] = content.Pos{}
+	for _, f := range ownFiles {
+		claims.first[f] = content.Pos{}
 	}
 	for _, r := range s.Recipes {
 		claims.claim("/recipes/"+r.Slug+"/", r.Name.Pos, r.File)
@@ -40,13 +45,14 @@ func checkAddressTaken(s *content.Site) []Finding {
 	}
 	for _, r := range s.Recipes {
 		for _, f := range r.Formerly {
-			claims.claim(formerPath(f.V), f.Pos, r.File)
+			claims.claim(f.V, f.Pos, r.File)
 		}
 	}
 	return claims.findings
 }
 
-// claims remembers who was first at each address, and whether that was told.
+// claims remembers by the path of a file, in small letters, who was first there,
+// and whether that was told.
 type claims struct {
 	first    map[string]content.Pos
 	told     map[string]bool
@@ -57,10 +63,16 @@ func (c *claims) claim(address string, pos content.Pos, file string) {
 	if pos.IsZero() {
 		pos = content.Pos{File: file, Line: 1, Col: 1}
 	}
-	first, taken := c.first[address]
+	file = strings.ToLower(content.FormerPath(address))
+	for folder := file; folder != "."; folder = path.Dir(folder) {
+		if _, taken := c.first[folder]; taken {
+			file = folder // what is a file can be no folder
+		}
+	}
+	first, taken := c.first[file]
 	switch {
 	case !taken:
-		c.first[address] = pos
+		c.first[file] = pos
 	case first.IsZero():
 		c.findings = append(c.findings, Finding{
 			Pos:     pos,
@@ -69,8 +81,8 @@ func (c *claims) claim(address string, pos content.Pos, file string) {
 		})
 	default:
 		c.findings = append(c.findings, sameAddress(address, pos, first))
-		if !c.told[address] {
-			c.told[address] = true
+		if !c.told[file] {
+			c.told[file] = true
 			c.findings = append(c.findings, sameAddress(address, first, pos))
 		}
 	}
@@ -83,19 +95,4 @@ func sameAddress(address string, pos, other content.Pos) Finding {
 		Advice:  "Give one of the two files another name.",
 		Notes:   []Note{{Pos: other, Message: "claimed here too"}},
 	}
-}
-
-// formerPath gives an old path the form of an address: with a stroke at its
-// end, unless it names a file.
-func formerPath(p string) string {
-	last := p[len(p)-1]
-	for i := len(p) - 1; i >= 0 && p[i] != '/'; i-- {
-		if p[i] == '.' {
-			return p
-		}
-	}
-	if last == '/' {
-		return p
-	}
-	return p + "/"
 }
