@@ -29,7 +29,7 @@ func (d *decoder) publishedName(v value) Field[string] {
 }
 
 // path reads an old path of this page on the same site.
-func (d *decoder) path(v value) Field[string] { return as(d, v, parsePath) }
+func (d *decoder) path(v value) Field[string] { return as(d, v, ParseFormerPath) }
 
 func (d *decoder) recipeSlug(v value) Field[string] {
 	return as(d, v, func(s string) (string, error) {

@@ -28,7 +28,9 @@ func unescaped(old string) string {
 	return old
 }
 
-func parsePath(s string) (string, error) {
+// ParseFormerPath takes an old path that a folder of pages can answer to on every
+// system. The error is a clause that tells its author what is wrong.
+func ParseFormerPath(s string) (string, error) {
 	switch {
 	case !strings.HasPrefix(s, "/") || s == "/":
 		return "", amiss(s, "is no old path", "write it from the stroke after the site's name, such as /2019/08/damson-jam/")

@@ -15,7 +15,7 @@ func TestFormerPath(t *testing.T) {
 		"/pflaumen%20mus/": "pflaumen mus/index.html", "/s%C3%BC%C3%9F/": "süß/index.html", "/süß/": "süß/index.html", "/100%/": "100%/index.html",
 		"/.well-known/a/": ".well-known/a/index.html", "/console/": "console/index.html", "/com10/": "com10/index.html", "/" + long + "/": long + "/index.html",
 	} {
-		if _, err := parsePath(s); err != nil || FormerPath(s) != want {
+		if _, err := ParseFormerPath(s); err != nil || FormerPath(s) != want {
 			t.Errorf("%q lies at %q, %v, want %q", s, FormerPath(s), err, want)
 		}
 	}
@@ -31,7 +31,7 @@ func TestFormerPath(t *testing.T) {
 		"more than 255 bytes": {"/" + long + "a/", "/" + strings.Repeat("ü", 128) + "/", "/" + strings.Repeat("%C3%BC", 128) + "/"},
 	} {
 		for _, s := range refused {
-			if _, err := parsePath(s); err == nil || !strings.Contains(err.Error(), want) {
+			if _, err := ParseFormerPath(s); err == nil || !strings.Contains(err.Error(), want) {
 				t.Errorf("%q: %v, want %q", s, err, want)
 			}
 		}

@@ -177,17 +177,15 @@ func isNoTime(text string) bool { return iso.MatchString(text) && isoDuration(te
 // one.
 func writeFormerly(f *front, address string) {
 	u, err := url.Parse(address)
-	if err != nil || !isOldPath(u) {
+	if err != nil || u.RawQuery != "" {
 		return
 	}
+	old, err := content.ParseFormerPath(u.EscapedPath())
+	if err != nil {
+		return // no folder of pages can answer to it
+	}
 	f.check("", "readers of the old address will be led here; take it away if it was not on your site")
-	f.WriteString("formerly:\n  - " + scalar(u.Path) + "\n")
-}
-
-// isOldPath reports whether a folder of pages can answer to an old address.
-func isOldPath(u *url.URL) bool {
-	plain := strings.TrimSuffix(u.Path, "/")
-	return plain != "" && u.RawQuery == "" && path.Clean(plain) == plain && !strings.ContainsAny(plain, ` \`)
+	f.WriteString("formerly:\n  - " + scalar(old) + "\n")
 }
 
 // canningWords tell that a text speaks of food that is canned.
