@@ -40,18 +40,6 @@ func TestPortable(t *testing.T) {
 	}
 }
 
-func FuzzSlug(f *testing.F) {
-	f.Add("jalapeño peppers")
-	f.Add("\xff/..")
-	f.Fuzz(func(t *testing.T, name string) {
-		for _, c := range slug(name) {
-			if (c < 'a' || c > 'z') && (c < '0' || c > '9') && c != '-' {
-				t.Errorf("slug(%q) = %q", name, slug(name))
-			}
-		}
-	})
-}
-
 func TestInternal(t *testing.T) {
 	for _, c := range []struct {
 		address string

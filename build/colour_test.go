@@ -103,13 +103,3 @@ func TestNothingToColour(t *testing.T) {
 		}
 	}
 }
-
-func FuzzColouring(f *testing.F) {
-	f.Add(profile(p3, srgbCurve))
-	f.Add(profile(adobe, gamma(2.2)))
-	f.Fuzz(func(t *testing.T, p []byte) {
-		if c := colouringOf(p); c != nil {
-			c.turn(1, 2, 3)
-		}
-	})
-}

@@ -46,14 +46,3 @@ first
 		}
 	}
 }
-
-func FuzzCues(f *testing.F) {
-	f.Add("WEBVTT\n\n00:00.000 --> 00:01.000\n<v Ada>One.\n")
-	f.Fuzz(func(t *testing.T, text string) {
-		for _, turn := range turns(cues(text)) {
-			if len(turn.Lines) == 0 || turn.Lines[0].Text == "" {
-				t.Errorf("a turn without words in %q", text)
-			}
-		}
-	})
-}

@@ -11,48 +11,66 @@ import (
 	"github.com/rogpeppe/go-internal/txtar"
 )
 
-func FuzzReadRecipe(f *testing.F) {
+// FuzzLine takes a text for everything that a cook writes in one line.
+func FuzzLine(f *testing.F) {
+	for _, text := range slices.Concat(quantityTexts, bandTexts, wantTexts, ingredientLines(f)) {
+		f.Add(text)
+	}
+	checkPatterns := patternCheck()
+	f.Fuzz(func(t *testing.T, text string) {
+		checkQuantity(t, text)
+		checkBand(t, text)
+		checkIngredient(t, text)
+		checkPatterns(t, text)
+	})
+}
+
+// FuzzFile takes bytes for a recipe, an episode, the settings, and a file in
+// which keys are to be set.
+func FuzzFile(f *testing.F) {
 	seed(f, "recipes")
-	f.Fuzz(func(t *testing.T, data []byte) {
-		r, faults := ReadRecipe("content/recipes/a.md", data)
-		checkPlaces(t, data, faults)
-		for _, p := range r.Body.Method {
-			checkPlace(t, data, p.Pos)
-			for _, s := range p.Steps {
-				checkPlace(t, data, s.Pos)
-				if strings.ContainsAny(s.Text, "\n\r") {
-					t.Errorf("step of several lines: %q", s.Text)
-				}
-			}
-		}
-		for _, k := range r.Keeping {
-			checkPlace(t, data, k.Pos)
-		}
-		r.Body.HTML(r.Body.Doc)
-	})
-}
-
-func FuzzReadEpisode(f *testing.F) {
 	seed(f, "episodes")
-	f.Fuzz(func(t *testing.T, data []byte) {
-		e, faults := ReadEpisode("content/episodes/a.md", data)
-		checkPlaces(t, data, faults)
-		for _, c := range e.Chapters {
-			checkPlace(t, data, c.Pos)
-		}
-		e.Body.HTML(e.Body.Doc)
-	})
-}
-
-func FuzzReadSettings(f *testing.F) {
-	seed(f, "none")
 	if data, err := os.ReadFile("site.yaml"); err == nil {
 		f.Add(data)
 	}
+	for _, matter := range patchSeeds {
+		f.Add([]byte("---\n" + matter + "\n---\nBody.\n"))
+		f.Add([]byte("---\r\n" + strings.ReplaceAll(matter, "\n", "\r\n") + "\r\n---\r\nBody.\r\n"))
+	}
 	f.Fuzz(func(t *testing.T, data []byte) {
+		checkRecipe(t, data)
+		checkEpisode(t, data)
 		_, faults := ReadSettings("content/site.yaml", data)
 		checkPlaces(t, data, faults)
+		checkPatch(t, data)
 	})
+}
+
+func checkRecipe(t *testing.T, data []byte) {
+	r, faults := ReadRecipe("content/recipes/a.md", data)
+	checkPlaces(t, data, faults)
+	for _, p := range r.Body.Method {
+		checkPlace(t, data, p.Pos)
+		for _, s := range p.Steps {
+			checkPlace(t, data, s.Pos)
+			if strings.ContainsAny(s.Text, "\n\r") {
+				t.Errorf("step of several lines: %q", s.Text)
+			}
+		}
+	}
+	for _, k := range r.Keeping {
+		checkPlace(t, data, k.Pos)
+	}
+	r.Body.HTML(r.Body.Doc)
+}
+
+func checkEpisode(t *testing.T, data []byte) {
+	e, faults := ReadEpisode("content/episodes/a.md", data)
+	checkPlaces(t, data, faults)
+	for _, c := range e.Chapters {
+		checkPlace(t, data, c.Pos)
+	}
+	e.Body.HTML(e.Body.Doc)
 }
 
 // seed adds the example's files of a folder, and every case of testdata.

@@ -187,6 +187,12 @@ func FuzzReadImage(f *testing.F) {
 			if err != nil || again != img {
 				t.Errorf("without notes %s is %v, %v; was %v", file, again, err, img)
 			}
+			if p := ColourProfile(img.Format, data); len(p) > maxProfile+len(data) {
+				t.Errorf("a profile of %d bytes", len(p))
+			}
+			if o := Orientation(img.Format, data); o < 1 || o > 8 {
+				t.Errorf("orientation %d", o)
+			}
 		}
 		if err != nil && strings.TrimSpace(err.Error()) == "" {
 			t.Errorf("ReadImage(%q): an error without a word", file)

@@ -158,13 +158,6 @@ func TestParseIngredientSpaces(t *testing.T) {
 	}
 }
 
-func FuzzIngredient(f *testing.F) {
-	for _, line := range ingredientLines(f) {
-		f.Add(line)
-	}
-	f.Fuzz(checkIngredient)
-}
-
 func BenchmarkParseIngredient(b *testing.B) {
 	for _, line := range []string{
 		"6 cups damson plums, halved",

@@ -53,21 +53,3 @@ func TestColourProfile(t *testing.T) {
 		}
 	}
 }
-
-func FuzzColourProfile(f *testing.F) {
-	f.Add("a.png", pngOf(f, 2, 1))
-	f.Add("a.webp", webp1x1(f))
-	f.Add("a.jpg", turned(jpegOf(f, 2, 1), binary.BigEndian, 6))
-	f.Fuzz(func(t *testing.T, file string, data []byte) {
-		img, err := ReadImage(file, data)
-		if err != nil {
-			return
-		}
-		if p := ColourProfile(img.Format, data); len(p) > maxProfile+len(data) {
-			t.Errorf("a profile of %d bytes", len(p))
-		}
-		if o := Orientation(img.Format, data); o < 1 || o > 8 {
-			t.Errorf("orientation %d", o)
-		}
-	})
-}

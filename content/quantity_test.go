@@ -250,14 +250,9 @@ func about(a, b *big.Rat) bool {
 	return off.Cmp(big.NewRat(1, 100)) <= 0 && off.Cmp(half) <= 0
 }
 
-func FuzzQuantity(f *testing.F) {
-	for _, text := range []string{
-		"6", "1 1/2 cups", "4-5 lb", "1 h 30 min", "1 lb 4 oz", "¼ in", "4,500 ft", "010", "1e1", "1,5 kg",
-		"220 F", "5 per cent", "1 week 2 days 3 h 30 min", "3- to 4-inch", "10 minits", "0.0001 g", "2 cups to 1 l",
-	} {
-		f.Add(text)
-	}
-	f.Fuzz(checkQuantity)
+var quantityTexts = []string{
+	"6", "1 1/2 cups", "4-5 lb", "1 h 30 min", "1 lb 4 oz", "¼ in", "4,500 ft", "010", "1e1", "1,5 kg",
+	"220 F", "5 per cent", "1 week 2 days 3 h 30 min", "3- to 4-inch", "10 minits", "0.0001 g", "2 cups to 1 l",
 }
 
 func BenchmarkParseQuantity(b *testing.B) {

@@ -254,20 +254,6 @@ func TestBlanchingTimesAreTaken(t *testing.T) {
 
 func olderBlanching(id string) bool { return len(id) > 16 && id[:16] == "blanch-illinois-" }
 
-func FuzzLookUpProduce(f *testing.F) {
-	for _, p := range AllProduce() {
-		f.Add(p.Name + ", chopped")
-	}
-	f.Add("é½\x00(")
-	f.Fuzz(func(t *testing.T, text string) {
-		p, ok := LookUpProduce(text)
-		if ok != (p.Name != "") {
-			t.Errorf("LookUpProduce(%q) = %q, %v", text, p.Name, ok)
-		}
-		ClassifyItem(text, text)
-	})
-}
-
 func BenchmarkLookUpProduce(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {

@@ -12,7 +12,7 @@ import (
 
 // FuzzText puts any Markdown under the front matter of a recipe, and any text
 // into the transcript of an episode: nothing panics, and every finding stands in
-// its file.
+// its file. Each line of it is looked up as produce too.
 func FuzzText(f *testing.F) {
 	data, err := os.ReadFile("testdata/sentences.tsv")
 	if err != nil {
@@ -32,6 +32,10 @@ func FuzzText(f *testing.F) {
 		f.Add(string(text))
 	}
 	f.Add("> *Never* `turn` [jars](/x) &frac14;\\* inch\r\n\n| a | 10 min |\n|---|---|\n| b | ½ |\n\n- [ ] x\n\n\ttwo&nbsp;and—a half 1/0 9999999999999999999 °F\n")
+	for _, p := range AllProduce() {
+		f.Add(p.Name + ", chopped")
+	}
+	f.Add("é½\x00(")
 	f.Add("Never:\n\n- turn jars upside down unless 5 psi\n\n## Don'ts\n\n```\nprocess 5 minutes\n```\n")
 	const head = "---\nkind: jam\nproduce: [tomatoes]\ningredients: [2 cups sugar, 3 tomatoes]\nkeeping: [{way: boiling-water, process: tomatoes-crushed-hot, acid: 2 tbsp bottled lemon juice per quart, headspace: 1/2 in, keeps: 12 months, processing: [{jar: pint, altitude: {0-1,000 ft: 35 min, above 1,000 ft: 40 min}}]}, {way: pressure, headspace: 1 in, processing: [{jar: pint, time: 20 min, dial: {0-2,000 ft: 11 psi}}]}, {way: fermenting, salt: 2%, temperature: 70 F}]\n---\n"
 	f.Fuzz(func(t *testing.T, body string) {
@@ -42,6 +46,12 @@ func FuzzText(f *testing.F) {
 		files["content/episodes/a.md"] = "---\nrecipes: [a]\ntranscript: a.vtt\n---\n" + body
 		for _, f := range append(checkRecipe(r, Rules), checkEpisode(e, s, Rules)...) {
 			stands(t, f, files[f.Pos.File])
+		}
+		for line := range strings.Lines(body) {
+			if p, ok := LookUpProduce(line); ok != (p.Name != "") {
+				t.Errorf("LookUpProduce(%q) = %q, %v", line, p.Name, ok)
+			}
+			ClassifyItem(line, line)
 		}
 	})
 }

@@ -183,57 +183,59 @@ func TestRings(t *testing.T) {
 	}
 }
 
-// No page may bring what runs, and none may say how food is kept. What is made
-// of it can be read again.
-func FuzzReadPage(f *testing.F) {
+// FuzzRead takes the bytes of a stranger's file for a page and for a feed.
+func FuzzRead(f *testing.F) {
 	files, _ := filepath.Glob("testdata/*.txtar")
 	for _, name := range files {
 		if ar, err := txtar.ParseFile(name); err == nil {
 			f.Add(ar.Files[0].Data)
 		}
 	}
+	f.Add([]byte(`<rss version="2.0"><channel><item><title>A</title><guid>#: 'x'</guid><enclosure url="https://a.example/a.mp3"/></item></channel></rss>`))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		all, _, err := ReadPage(Page{Name: "page.html", Data: data, Produce: produce})
-		if err != nil {
-			return
-		}
-		for _, a := range all {
-			for _, fault := range faultsOf(a) {
-				t.Errorf("%s: %s\n%s", fault.Pos, fault.Message, a.Text.Data)
-			}
-			r, _ := content.ReadRecipe(a.Text.Path, a.Text.Data)
-			if len(r.Keeping) > 0 || r.Status.V != content.Draft {
-				t.Errorf("kept by %v, %s", r.Keeping, r.Status.V)
-			}
-			if page := bytes.ToLower(r.Body.HTML(r.Body.Doc)); bytes.Contains(page, []byte("<script")) || bytes.Contains(page, []byte(`href="javascript:`)) {
-				t.Errorf("a page that runs:\n%s", page)
-			}
-		}
+		checkPage(t, data)
+		checkFeed(t, data)
 	})
 }
 
-// An episode keeps its guid to the letter, and can be read again.
-func FuzzReadFeed(f *testing.F) {
-	if ar, err := txtar.ParseFile("testdata/feed.txtar"); err == nil {
-		f.Add(ar.Files[0].Data)
+// checkPage holds that no page brings what runs, and none says how food is kept.
+// What is made of it can be read again.
+func checkPage(t *testing.T, data []byte) {
+	all, _, err := ReadPage(Page{Name: "page.html", Data: data, Produce: produce})
+	if err != nil {
+		return
 	}
-	f.Add([]byte(`<rss version="2.0"><channel><item><title>A</title><guid>#: 'x'</guid><enclosure url="https://a.example/a.mp3"/></item></channel></rss>`))
-	f.Fuzz(func(t *testing.T, data []byte) {
-		all, _, err := ReadFeed("feed.xml", data)
-		if err != nil {
-			return
+	for _, a := range all {
+		for _, fault := range faultsOf(a) {
+			t.Errorf("%s: %s\n%s", fault.Pos, fault.Message, a.Text.Data)
 		}
-		paths := make(map[string]bool)
-		for _, a := range all {
-			for _, fault := range faultsOf(a) {
-				t.Errorf("%s: %s\n%s", fault.Pos, fault.Message, a.Text.Data)
-			}
-			if paths[a.Text.Path] {
-				t.Errorf("two are written to %s", a.Text.Path)
-			}
-			paths[a.Text.Path] = true
+		r, _ := content.ReadRecipe(a.Text.Path, a.Text.Data)
+		if len(r.Keeping) > 0 || r.Status.V != content.Draft {
+			t.Errorf("kept by %v, %s", r.Keeping, r.Status.V)
 		}
-	})
+		if page := bytes.ToLower(r.Body.HTML(r.Body.Doc)); bytes.Contains(page, []byte("<script")) || bytes.Contains(page, []byte(`href="javascript:`)) {
+			t.Errorf("a page that runs:\n%s", page)
+		}
+	}
+}
+
+// checkFeed holds that an episode keeps its guid to the letter, and can be read
+// again.
+func checkFeed(t *testing.T, data []byte) {
+	all, _, err := ReadFeed("feed.xml", data)
+	if err != nil {
+		return
+	}
+	paths := make(map[string]bool)
+	for _, a := range all {
+		for _, fault := range faultsOf(a) {
+			t.Errorf("%s: %s\n%s", fault.Pos, fault.Message, a.Text.Data)
+		}
+		if paths[a.Text.Path] {
+			t.Errorf("two are written to %s", a.Text.Path)
+		}
+		paths[a.Text.Path] = true
+	}
 }
 
 // TestHalves holds that no amount changes by how a page is written: what is
