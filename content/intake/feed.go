@@ -13,9 +13,10 @@ import (
 	"stillroom/content"
 )
 
-// IsFeed reports whether a file is a feed, and no page.
+// IsFeed reports whether a file is a feed, and no page, as its beginning tells.
 func IsFeed(data []byte) bool {
-	switch gofeed.DetectFeedType(bytes.NewReader(data)) {
+	const beginning = 64 << 10
+	switch gofeed.DetectFeedType(bytes.NewReader(data[:min(len(data), beginning)])) {
 	case gofeed.FeedTypeRSS, gofeed.FeedTypeAtom:
 		return true
 	}
@@ -26,12 +27,12 @@ func IsFeed(data []byte) bool {
 // the feed, and what was left out. An error means that it could not be read at
 // all. Nothing is fetched.
 func ReadFeed(name string, data []byte) ([]Arrival, []Trouble, error) {
-	if err := overgrown(name, data); err != nil {
+	if err := overgrown(name, data, true); err != nil {
 		return nil, nil, err
 	}
 	feed, err := gofeed.NewParser().Parse(bytes.NewReader(data))
 	if err != nil {
-		return nil, nil, fmt.Errorf("%s is no feed that can be read: %w", name, err)
+		return nil, nil, fmt.Errorf("%s: is no feed that can be read: %w", name, err)
 	}
 	var all []Arrival
 	var troubles []Trouble

@@ -56,6 +56,8 @@ func TestHostilePages(t *testing.T) {
 		"old address":  {`<link rel=canonical href="http://a/jam%22/">` + recipeSaying(`"recipeYield":1`), ""}, // no folder of Windows answers to it
 		"open comment": {"<!--" + strings.Repeat("<!--", 200_000), "holds no recipe"},
 		"letters":      {"\xff\xfe" + strings.Repeat("\x00\xd8", 200_000), "holds no recipe"}, // surrogates without their other halves
+		"many more":    {"\n<div itemscope>" + strings.Repeat("<i a b c d e f g h>", mostOfTags/8+1), "up to line 2 its tags have more than 1048576 attributes"},
+		"one long tag": {"\n<div " + strings.Repeat("a ", longestTag/2) + ">", "on line 2 begins a tag or a text of more than 8 MB"},
 		"attributes":   {"<div itemscope " + times(50_000, func(i int) string { return fmt.Sprint("a", i, " ") }) + ">", "holds no recipe"},
 	} {
 		all, troubles, err := ReadPage(Page{Name: "p.html", Data: []byte(c.page), Produce: produce})
@@ -127,14 +129,16 @@ func TestHostileFeeds(t *testing.T) {
 		feed, want string
 		episodes   int
 	}{
-		"twins":    {feed(item("a", "") + item("a", "") + item("a 2", "") + item("A-2", "") + item("", "") + item("…", "")), "<nil>", 6},
-		"marks":    {feed(item("a", strings.Repeat("*_[", 50_000)) + item("b", "Hello.")), `feed.xml:2: entry 1, "a", is longer or more tangled`, 1},
-		"entities": {`<!DOCTYPE rss [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;">]>` + feed(item("&b;", "x")), "", -1},
-		"outside":  {`<!DOCTYPE rss [<!ENTITY a SYSTEM "file:///etc/passwd">]>` + feed(item("&a;", "x")), "", -1},
-		"tags":     {feed(strings.Repeat("<item/>", mostTags)), "more than 1048576 tags", 0},
-		"title":    {feed(item(strings.Repeat("a", 300_000), "x")), `feed.xml:2: entry 1, "aaaa`, 0},
-		"script":   {feed(item("&lt;script&gt;a()&lt;/script&gt;", "<script>a()</script><img src=x onerror=a()>Hello.")), "<nil>", 1},
-		"cut":      {feed(item("a", "x"))[:90], "no feed that can be read", 0},
+		"twins":     {feed(item("a", "") + item("a", "") + item("a 2", "") + item("A-2", "") + item("", "") + item("…", "")), "<nil>", 6},
+		"marks":     {feed(item("a", strings.Repeat("*_[", 50_000)) + item("b", "Hello.")), `feed.xml:2: entry 1, "a", is longer or more tangled`, 1},
+		"entities":  {`<!DOCTYPE rss [<!ENTITY a "aaaaaaaaaa"><!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;">]>` + feed(item("&b;", "x")), "", -1},
+		"outside":   {`<!DOCTYPE rss [<!ENTITY a SYSTEM "file:///etc/passwd">]>` + feed(item("&a;", "x")), "", -1},
+		"tags":      {feed(strings.Repeat("<item/>", mostTags)), "more than 1048576 tags", 0},
+		"title":     {feed(item(strings.Repeat("a", 300_000), "x")), `feed.xml:2: entry 1, "aaaa`, 0},
+		"script":    {feed(item("&lt;script&gt;a()&lt;/script&gt;", "<script>a()</script><img src=x onerror=a()>Hello.")), "<nil>", 1},
+		"title tag": {feed("<title/><i " + "/>" + strings.Repeat("<i a='' b='' c='' d='' e='' f='' g='' h=''/>", mostOfTags/8+1)), "up to line 2 its tags have more than 1048576 attributes", 0},
+		"first tag": {"<rss " + strings.Repeat("a ", longestTag/2) + ">", "on line 1 begins a tag or a text of more than 8 MB", 0},
+		"cut":       {feed(item("a", "x"))[:90], "no feed that can be read", 0},
 	} {
 		all, troubles, err := ReadFeed("feed.xml", []byte(c.feed))
 		said := fmt.Sprint(err, "\n")

@@ -2,8 +2,11 @@ package intake
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"strings"
+
+	"golang.org/x/net/html"
 
 	"stillroom/content"
 )
@@ -12,6 +15,8 @@ import (
 // less, and no file may take the memory or the hours of whoever reads it.
 const (
 	mostTags     = 1 << 20   // of a page or a feed, each of which becomes some hundred bytes
+	mostOfTags   = 1 << 20   // attributes of all tags
+	longestTag   = 8 << 20   // bytes of a tag, which may hold a picture, or of what stands between two
 	mostData     = 2 << 20   // bytes that a page says in the words of schema.org
 	ofScript     = 1 << 10   // bytes of them that a script counts for, however short
 	mostText     = 256 << 10 // bytes of a recipe, or of show notes
@@ -25,10 +30,29 @@ const (
 	longestSlug  = 100
 )
 
-// overgrown reports a file that holds more tags than may be read.
-func overgrown(name string, data []byte) error {
+// overgrown reports a page or a feed that holds more than may be read.
+func overgrown(name string, data []byte, feed bool) error {
 	if bytes.Count(data, []byte("<")) > mostTags {
 		return fmt.Errorf("%s: it holds more than %d tags, and nothing that is written for people does", name, mostTags)
+	}
+	z := html.NewTokenizer(bytes.NewReader(data))
+	z.SetMaxBuf(longestTag)
+	z.AllowCDATA(feed)
+	line, attributes := 1, 0
+	for z.Next() != html.ErrorToken {
+		if feed {
+			z.NextIsNotRawText() // the names of HTML mean nothing there
+		}
+		for _, more := z.TagName(); more; attributes++ {
+			_, _, more = z.TagAttr()
+		}
+		if attributes > mostOfTags {
+			return fmt.Errorf("%s: up to line %d its tags have more than %d attributes, and nothing that is written for people does", name, line, mostOfTags)
+		}
+		line += bytes.Count(z.Raw(), []byte("\n"))
+	}
+	if errors.Is(z.Err(), html.ErrBufferExceeded) {
+		return fmt.Errorf("%s: on line %d begins a tag or a text of more than %d MB, and nobody writes one", name, line, longestTag>>20)
 	}
 	return nil
 }

@@ -112,7 +112,7 @@ func (r *reader) parse() error {
 	for _, odd := range [][2]string{{"\r\n", "\n"}, {"\r", "\n"}, {"\x00", "\uFFFD"}} { // as html.Parse does it
 		r.text = bytes.ReplaceAll(r.text, []byte(odd[0]), []byte(odd[1]))
 	}
-	if err := overgrown(r.Name, r.text); err != nil {
+	if err := overgrown(r.Name, r.text, false); err != nil {
 		return err
 	}
 	if said != "" {
