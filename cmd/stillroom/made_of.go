@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 	"hash"
+	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
@@ -65,12 +66,15 @@ func (c *publishCommand) guidsFile() string {
 // withGUIDs adds the guids as they are now. Publishing itself writes them, and
 // the site is the same with those that it wrote as with none.
 func (c *publishCommand) withGUIDs(made string) (string, error) {
-	data, err := os.ReadFile(c.guidsFile())
-	if err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return "", err
-	}
 	h := sha256.New()
+	f, err := os.Open(c.guidsFile())
 	fmt.Fprintln(h, made, err == nil)
-	h.Write(data)
-	return hex.EncodeToString(h.Sum(nil)), nil
+	switch {
+	case err == nil:
+		defer f.Close()
+		_, err = io.Copy(h, f)
+	case errors.Is(err, fs.ErrNotExist):
+		err = nil
+	}
+	return hex.EncodeToString(h.Sum(nil)), err
 }
