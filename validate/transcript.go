@@ -11,7 +11,8 @@ import (
 )
 
 // textOfEpisode reads what an episode says: its front matter, its show notes,
-// and the transcript. A transcript that is not there is left to missing-file.
+// and the transcript. One that is not there, or too long to be read, is told of
+// elsewhere.
 func textOfEpisode(e *content.Episode, s *content.Site) *Text {
 	t := &Text{Episode: e, Site: s, cutter: newCutter(learnt())}
 	t.line(placeName, e.Name)
@@ -22,7 +23,8 @@ func textOfEpisode(e *content.Episode, s *content.Site) *Text {
 	t.passages = append(t.passages, readBody(e.Body, &t.cutter)...)
 	if e.Transcript.V != "" && s != nil && s.FS != nil {
 		name := path.Join(path.Dir(e.File), e.Transcript.V)
-		if data, err := fs.ReadFile(s.FS, name); err == nil {
+		_, known := s.Media[name]
+		if data, err := fs.ReadFile(s.FS, name); known && err == nil {
 			t.passages = append(t.passages, readTranscript(name, data, &t.cutter)...)
 		}
 	}
