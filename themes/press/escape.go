@@ -23,8 +23,8 @@ var places = byFunctions([]*place{
 	{before: `<p title="`, after: `"></p>`, write: writeText},
 	{before: `<title>`, after: `</title>`, write: writeText},
 	{before: `<a href="`, after: `"></a>`, write: writeAddress},
-	{before: `<a href="/?q=`, after: `"></a>`},
-	{before: `<img srcset="`, after: `">`},
+	{before: `<a href="/?q=`, after: `"></a>`, write: writeQuery},
+	{before: `<img srcset="`, after: `">`, write: writeSources},
 	{before: `<script type="application/ld+json">`, after: `</script>`},
 })
 
@@ -128,9 +128,42 @@ func writeText(s *sheet, text string) bool {
 func writeAddress(s *sheet, text string) bool {
 	rest := strings.TrimPrefix(text, "https:")
 	for i := range len(rest) {
-		c := rest[i]
-		letter := 'a' <= c|0x20 && c|0x20 <= 'z'
-		if !letter && !('0' <= c && c <= '9') && strings.IndexByte("/-._~#?=", c) < 0 {
+		if c := rest[i]; !isAlphanumeric(c) && strings.IndexByte("/-._~#?=", c) < 0 {
+			return false
+		}
+	}
+	s.text = append(s.text, text...)
+	return true
+}
+
+func isAlphanumeric(c byte) bool {
+	return 'a' <= c|0x20 && c|0x20 <= 'z' || '0' <= c && c <= '9'
+}
+
+// writeQuery writes a part of a query that stays as it is.
+func writeQuery(s *sheet, text string) bool {
+	for i := range len(text) {
+		if c := text[i]; !isAlphanumeric(c) && strings.IndexByte("-._~", c) < 0 {
+			return false
+		}
+	}
+	s.text = append(s.text, text...)
+	return true
+}
+
+// writeSources writes a srcset that stays as it is: addresses of plain letters,
+// each with its width behind it.
+func writeSources(s *sheet, text string) bool {
+	begun, told := false, false // the address of a source; what is told of it
+	for i := range len(text) {
+		switch c := text[i]; {
+		case c == ',':
+			begun, told = false, false
+		case c == ' ':
+			told = begun
+		case isAlphanumeric(c), !told && strings.IndexByte("/-._~", c) >= 0:
+			begun = true
+		default:
 			return false
 		}
 	}
