@@ -42,11 +42,12 @@ func Part(r *content.Recipe, i content.Ingredient, q content.Quantity) Amount {
 func of(r *content.Recipe, i content.Ingredient) Amount {
 	c := validate.ClassifyItem(i.Item, i.Note)
 	a := Amount{Round: rounding(r, c), Pours: pours(i.Item, c.Kind), Spoons: spooned(c.Kind)}
-	for _, words := range []string{i.Item + ", " + i.Note, i.Item} {
-		if g, source, ok := validate.GramsPerCup(words); ok {
-			a.Grams, a.Source = g, source
-			break
-		}
+	g, source, ok := validate.GramsPerCup(i.Item + ", " + i.Note)
+	if !ok && i.Note != "" {
+		g, source, ok = validate.GramsPerCup(i.Item)
+	}
+	if ok {
+		a.Grams, a.Source = g, source
 	}
 	return a
 }

@@ -1,9 +1,9 @@
 package amount
 
 import (
-	"regexp"
 	"slices"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"stillroom/content"
@@ -59,11 +59,9 @@ func phraseWords(s string) []string {
 	return words
 }
 
-var letters = regexp.MustCompile(`\pL+`)
-
 // nameWords gives the words of a name, in the singular. They are never none.
 func nameWords(s string) []string {
-	words := letters.FindAllString(strings.ToLower(s), -1)
+	words := strings.FieldsFunc(strings.ToLower(s), func(c rune) bool { return !unicode.IsLetter(c) })
 	for i := range words {
 		words[i] = singular(words[i])
 	}
