@@ -26,7 +26,7 @@ const longestClock = 12 * 60 * 60
 func clocks(text string) []mark {
 	var marks []mark
 	for begin, s := range sentences(text) {
-		if !strings.ContainsAny(s, "0123456789½") || says(s, high) {
+		if !mayTellTime(s) || says(s, high) {
 			continue
 		}
 		for _, at := range kitchenTime.FindAllStringSubmatchIndex(s, -1) {
@@ -40,6 +40,20 @@ func clocks(text string) []mark {
 		}
 	}
 	return marks
+}
+
+// mayTellTime spares most sentences the search: those without a number before
+// the first letters of a unit of time.
+func mayTellTime(s string) bool {
+	for i := 1; i < len(s); i++ {
+		if isDigit(s[i-1]) || s[i-1] == "½"[1] {
+			rest := strings.TrimPrefix(s[i:], " ")
+			if rest != "" && strings.IndexByte("smhSMH", rest[0]) >= 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // sentences gives each sentence with the stops that end it, and where in the

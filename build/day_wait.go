@@ -66,14 +66,21 @@ func waits(r *content.Recipe) (before, after []stretch) {
 func waitsOf(step string) (all []stretch, cooked float64) {
 	word := ""
 	for _, t := range sentences(step) {
-		at, minutes := longestWait(t)
+		heats := false
 		if w := firstStem(t, waitStems); w != "" {
 			word = w
-		} else if firstStem(t, heatStems) != "" {
+		} else {
+			heats = firstStem(t, heatStems) != ""
+		}
+		if word == "" && !heats {
+			continue
+		}
+		at, minutes := longestWait(t)
+		if heats {
 			cooked += minutes
 			continue
 		}
-		if word == "" || minutes < shortestWait || notAWait(t) {
+		if minutes < shortestWait || notAWait(t) {
 			continue
 		}
 		all = append(all, stretch{"rest", waitNames[word], typeset(inFigures(at)), minutes})
