@@ -32,21 +32,22 @@ func pagePath(address string) string { return strings.TrimPrefix(address, "/") +
 // slug makes a name fit for an address: lower-case ASCII letters, digits and
 // hyphens, and never empty unless the name is.
 func slug(name string) string {
-	var b strings.Builder
+	b := make([]byte, 0, 64)
 	gap := false
-	for _, c := range strings.ToLower(name) {
+	for _, c := range name {
+		c = unicode.ToLower(c)
 		ascii := plain(c)
 		if ascii == "" {
-			gap = b.Len() > 0
+			gap = len(b) > 0
 			continue
 		}
 		if gap {
-			b.WriteByte('-')
+			b = append(b, '-')
 			gap = false
 		}
-		b.WriteString(ascii)
+		b = append(b, ascii...)
 	}
-	return b.String()
+	return string(b)
 }
 
 // portable gives a number to what Windows would take for a device: the site may
@@ -63,7 +64,7 @@ func portable(slug string) string {
 func plain(c rune) string {
 	switch {
 	case c >= 'a' && c <= 'z', c >= '0' && c <= '9':
-		return string(c)
+		return digitsAndLetters[strings.IndexByte(digitsAndLetters, byte(c)):][:1]
 	case !unicode.IsLetter(c) && !unicode.IsDigit(c):
 		return ""
 	}
@@ -72,6 +73,8 @@ func plain(c rune) string {
 	}
 	return fmt.Sprintf("u%x", c)
 }
+
+const digitsAndLetters = "0123456789abcdefghijklmnopqrstuvwxyz"
 
 const accented = "àáâãäåāæçčèéêëēìíîïīłñńòóôõöøōœřśšßùúûüūýÿžźż"
 

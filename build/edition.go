@@ -71,9 +71,7 @@ func (e *edition) arrange() {
 			cmp.Compare(a.Slug, b.Slug),
 		)
 	})
-	slices.SortFunc(e.pages, func(a, b *content.Page) int {
-		return cmp.Or(cmp.Compare(sortKey(a.Name.V), sortKey(b.Name.V)), cmp.Compare(a.Slug, b.Slug))
-	})
+	sortBy(e.pages, func(p *content.Page) string { return sortKey(p.Name.V) + "\x00" + p.Slug })
 	for _, ep := range e.episodes {
 		for _, s := range named(ep) {
 			e.heard[s] = append(e.heard[s], ep)

@@ -1,7 +1,6 @@
 package build
 
 import (
-	"cmp"
 	"slices"
 	"unicode"
 	"unicode/utf8"
@@ -72,9 +71,7 @@ func (e *edition) entries() []Entry {
 	for _, ep := range e.episodes {
 		all = append(all, Entry{Name: ep.Name.V, Address: episodeAddress(ep), Sort: "Episode", Words: ep.Summary.V})
 	}
-	slices.SortFunc(all, func(a, b Entry) int {
-		return cmp.Or(cmp.Compare(sortKey(a.Name), sortKey(b.Name)), cmp.Compare(a.Address, b.Address))
-	})
+	sortBy(all, func(en Entry) string { return sortKey(en.Name) + "\x00" + en.Address })
 	return all
 }
 

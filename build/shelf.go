@@ -91,14 +91,26 @@ func (l Larder) jars() []Jar {
 // shelved sorts recipes by kind, and those of a kind by name.
 func shelved(recipes []*content.Recipe) []*content.Recipe {
 	sorted := slices.Clone(recipes)
-	slices.SortFunc(sorted, func(a, b *content.Recipe) int {
-		return cmp.Or(
-			cmp.Compare(kindPlace(a.Kind.V), kindPlace(b.Kind.V)),
-			cmp.Compare(sortKey(a.Name.V), sortKey(b.Name.V)),
-			cmp.Compare(a.Slug, b.Slug),
-		)
+	sortBy(sorted, func(r *content.Recipe) string {
+		return string(rune(kindPlace(r.Kind.V)+1)) + sortKey(r.Name.V) + "\x00" + r.Slug
 	})
 	return sorted
+}
+
+// sortBy puts a list in the order of keys, each of which is made once.
+func sortBy[T any](list []T, key func(T) string) {
+	type keyed struct {
+		key string
+		T   T
+	}
+	all := make([]keyed, len(list))
+	for i, v := range list {
+		all[i] = keyed{key(v), v}
+	}
+	slices.SortFunc(all, func(a, b keyed) int { return cmp.Compare(a.key, b.key) })
+	for i := range all {
+		list[i] = all[i].T
+	}
 }
 
 // kindPlace is where a kind stands in the larder.
