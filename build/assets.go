@@ -109,7 +109,7 @@ var ownFiles = []string{"goodbye.js", "keep.js", "manifest.json", "offline.js"}
 // add publishes bytes under their hashed name.
 func (a *Assets) add(name string, data []byte) string {
 	address := hashed(name, data)
-	a.files = append(a.files, File{Path: address[1:], Data: data})
+	a.files = append(a.files, NewFile(address[1:], data))
 	return address
 }
 

@@ -6,7 +6,6 @@ import (
 	"encoding/hex"
 	"image"
 	"image/jpeg"
-	"io"
 	"os"
 	"regexp"
 	"slices"
@@ -142,19 +141,9 @@ func TestAssetsAreNamedByTheirBytes(t *testing.T) {
 func read(t *testing.T, a *Assets, address string) []byte {
 	t.Helper()
 	for _, f := range a.Files() {
-		if "/"+f.Path != address {
-			continue
+		if "/"+f.Path == address {
+			return bytesOf(t, f)
 		}
-		r, err := f.Reader()
-		if err != nil {
-			t.Fatal(err)
-		}
-		defer r.Close()
-		data, err := io.ReadAll(r)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return data
 	}
 	t.Fatalf("no file at %s", address)
 	return nil

@@ -75,7 +75,7 @@ func (e *edition) atom() []File {
 	for _, r := range entries {
 		feed.Entries = append(feed.Entries, e.atomEntry(r))
 	}
-	return []File{{Path: "recipes.atom", Data: mustXML(feed)}}
+	return []File{NewFile("recipes.atom", mustXML(feed))}
 }
 
 func (e *edition) atomEntry(r feedEntry) atomEntry {

@@ -16,7 +16,7 @@ func TestBudgetsOfEveryPage(t *testing.T) {
 	weights := map[string]int{}
 	for _, f := range published(t) {
 		if ext := path.Ext(f.Path); ext == ".js" || ext == ".css" {
-			weights["/"+f.Path] = compressed(f.Data)
+			weights["/"+f.Path] = compressed(bytesOf(t, f))
 		}
 	}
 	every(t, func(t *testing.T, name string, all []element) {

@@ -20,7 +20,7 @@ func TestCardHoldsWhatThePageDoes(t *testing.T) {
 	e := newEdition(exampleChecked(t).Site(), exampleChecked(t).Day(), &Assets{})
 	canned := 0
 	for _, r := range e.recipes {
-		card := unspaced(files[pagePath(cardAddress(r))].Data)
+		card := unspaced(bytesOf(t, files[pagePath(cardAddress(r))]))
 		var want []string
 		for _, k := range e.keepingBlocks(r) {
 			canned += one(k.Canned)

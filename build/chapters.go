@@ -23,7 +23,7 @@ func (e *edition) chapterFiles() []File {
 	var files []File
 	for _, ep := range e.episodes {
 		if len(ep.Chapters) > 0 {
-			files = append(files, File{Path: chaptersAddress(ep)[1:], Data: mustJSON(e.chapterFile(ep))})
+			files = append(files, madeLater(chaptersAddress(ep)[1:], func() ([]byte, error) { return mustJSON(e.chapterFile(ep)), nil }))
 		}
 	}
 	return files

@@ -33,71 +33,87 @@ func compressedFrom(p string) (original, coding string) {
 
 // Compressed gives a site with a gzip and a brotli copy beside each text, for
 // servers that hand out such copies: style.css.gz and style.css.br beside
-// style.css. A copy that would save nothing is left out. Files that are in
-// order of path stay so.
+// style.css. A copy that would save nothing is left out, for which every text is
+// made once. Files that are in order of path stay so.
 func Compressed(files []File) ([]File, error) {
-	copies := make([][]File, len(files))
-	errs := make([]error, len(files))
-	compressors := sync.Pool{New: func() any { return newCompressor() }}
-	SideBySide(len(files), func(i int) {
-		if !slices.Contains(compressible, strings.ToLower(path.Ext(files[i].Path))) {
-			return
-		}
-		c := compressors.Get().(*compressor)
-		copies[i], errs[i] = c.copies(files[i])
-		compressors.Put(c)
-	})
+	c := newCompressor()
+	worth, errs := make([]bool, len(files)), make([]error, len(files))
+	SideBySide(len(files), func(i int) { worth[i], errs[i] = c.worthCopying(files[i]) })
 	if err := cmp.Or(errs...); err != nil {
 		return nil, err
 	}
-	return arrange(append(slices.Concat(copies...), files...))
+	var all []File
+	for i, f := range files {
+		if worth[i] {
+			all = append(all, c.withCopies(f)...)
+		} else {
+			all = append(all, f)
+		}
+	}
+	return arrange(all)
 }
 
-// A compressor keeps its writers: they are large.
+// A compressor keeps its writers, which are large, and the last few texts: a
+// text and its copies are wanted in a row.
 type compressor struct {
-	gzip         *gzip.Writer
-	quick, thick *brotli.Writer
+	letters, gzip, quick, thick sync.Pool
+	texts                       lately[string, []byte]
 }
 
 func newCompressor() *compressor {
-	zip, err := gzip.NewWriterLevel(nil, gzip.BestCompression)
+	return &compressor{
+		letters: sync.Pool{New: func() any { return newGzip(gzip.HuffmanOnly) }},
+		gzip:    sync.Pool{New: func() any { return newGzip(gzip.BestCompression) }},
+		quick:   sync.Pool{New: func() any { return brotli.NewWriterLevel(nil, 5) }},
+		thick:   sync.Pool{New: func() any { return brotli.NewWriterLevel(nil, brotli.BestCompression) }},
+	}
+}
+
+func newGzip(level int) *gzip.Writer {
+	w, err := gzip.NewWriterLevel(nil, level)
 	if err != nil {
 		panic(err) // there is such a level
 	}
-	return &compressor{zip, brotli.NewWriterLevel(nil, 5), brotli.NewWriterLevel(nil, brotli.BestCompression)}
+	return w
 }
 
-// copies compresses one file. The thickest brotli takes a hundred times as long
-// as a page does, so it is for assets, which seldom change.
-func (c *compressor) copies(f File) ([]File, error) {
-	r, err := f.Reader()
-	if err != nil {
-		return nil, err
+// worthCopying reports whether a file is a text that gets smaller. Short codes
+// for frequent letters are the least that any way of compressing does, and take
+// little time.
+func (c *compressor) worthCopying(f File) (bool, error) {
+	if !slices.Contains(compressible, strings.ToLower(path.Ext(f.Path))) {
+		return false, nil
 	}
-	defer r.Close()
-	data, err := io.ReadAll(r)
-	if err != nil || len(data) < leastCompressed {
-		return nil, err
-	}
-	br := c.quick
+	text, err := f.Bytes()
+	return len(text) >= leastCompressed && len(compress(text, &c.letters)) < len(text), err
+}
+
+// withCopies gives a file and its copies. The thickest brotli takes a hundred
+// times as long as a page does, so it is for assets, which seldom change.
+func (c *compressor) withCopies(f File) []File {
+	br := &c.quick
 	if strings.HasPrefix(f.Path, "assets/") {
-		br = c.thick
+		br = &c.thick
 	}
-	var copies []File
-	for _, way := range []struct {
-		ending string
-		w      interface {
-			io.WriteCloser
-			Reset(io.Writer)
-		}
-	}{{".br", br}, {".gz", c.gzip}} {
-		var out bytes.Buffer
-		way.w.Reset(&out)
-		way.w.Write(data)
-		way.w.Close() // into memory, which does not fail
-		if out.Len() < len(data) {
-			copies = append(copies, File{Path: f.Path + way.ending, Data: out.Bytes()})
+	text := func() ([]byte, error) { return c.texts.of(f.Path, f.Bytes) }
+	by := func(writers *sync.Pool) func() ([]byte, error) {
+		return func() ([]byte, error) {
+			data, err := text()
+			return compress(data, writers), err
 		}
 	}
-	return copies, nil
+	return []File{madeLater(f.Path, text), madeLater(f.Path+".br", by(br)), madeLater(f.Path+".gz", by(&c.gzip))}
+}
+
+func compress(data []byte, writers *sync.Pool) []byte {
+	w := writers.Get().(interface {
+		io.WriteCloser
+		Reset(io.Writer)
+	})
+	defer writers.Put(w)
+	var out bytes.Buffer
+	w.Reset(&out)
+	w.Write(data)
+	w.Close() // into memory, which does not fail
+	return out.Bytes()
 }

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"compress/gzip"
 	"io"
+	"math/rand/v2"
 	"slices"
 	"strings"
 	"testing"
@@ -30,7 +31,7 @@ func TestCompressed(t *testing.T) {
 	}
 	copies, smaller := 0, 0
 	for i, f := range all {
-		if again[i].Path != f.Path || !bytes.Equal(again[i].Data, f.Data) {
+		if again[i].Path != f.Path || !bytes.Equal(bytesOf(t, again[i]), bytesOf(t, f)) {
 			t.Errorf("%s: other bytes the second time", f.Path)
 		}
 		original, coding := compressedFrom(f.Path)
@@ -38,9 +39,9 @@ func TestCompressed(t *testing.T) {
 			continue
 		}
 		copies++
-		smaller += len(plain[original]) - len(f.Data)
-		if got := opened(t, coding, f.Data); !bytes.Equal(got, plain[original]) || len(f.Data) >= len(got) || len(got) < 1024 {
-			t.Errorf("%s: %d bytes become %d, of %d", f.Path, len(f.Data), len(got), len(plain[original]))
+		smaller += len(plain[original]) - len(bytesOf(t, f))
+		if got := opened(t, coding, bytesOf(t, f)); !bytes.Equal(got, plain[original]) || len(bytesOf(t, f)) >= len(got) || len(got) < 1024 {
+			t.Errorf("%s: %d bytes become %d, of %d", f.Path, len(bytesOf(t, f)), len(got), len(plain[original]))
 		}
 		if slices.ContainsFunc([]string{".jpg", ".webp", ".mp3", ".woff2"}, func(e string) bool { return strings.Contains(f.Path, e) }) {
 			t.Errorf("%s: a copy of what is compressed as it is", f.Path)
@@ -72,13 +73,17 @@ func opened(t *testing.T, coding string, data []byte) []byte {
 	return text
 }
 
-// A small text, and a picture of any size, stand alone.
+// A small text, a picture of any size, and what would not get smaller stand
+// alone.
 func TestNotCompressed(t *testing.T) {
+	noise := make([]byte, 9999)
+	rand.NewChaCha8([32]byte{7}).Read(noise)
 	files := []File{
-		{Path: "a.css", Data: bytes.Repeat([]byte("a"), leastCompressed-1)},
-		{Path: "b.jpg", Data: bytes.Repeat([]byte("b"), 9999)},
+		NewFile("a.css", bytes.Repeat([]byte("a"), leastCompressed-1)),
+		NewFile("b.jpg", bytes.Repeat([]byte("b"), 9999)),
+		NewFile("c.txt", noise),
 	}
-	if all, err := Compressed(files); err != nil || len(all) != 2 {
+	if all, err := Compressed(files); err != nil || len(all) != len(files) {
 		t.Errorf("Compressed gives %d files, %v", len(all), err)
 	}
 }

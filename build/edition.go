@@ -22,7 +22,9 @@ type edition struct {
 	searching func() searchIndex
 	feeding   func() []feedEntry
 	heard     map[string][]*content.Episode // by the slug of a recipe that they name, newest first
-	*store                                  // of the recipes
+	told      lately[*content.Recipe, told]
+
+	*store // of the recipes
 }
 
 func newEdition(site *content.Site, day content.Date, a *Assets) *edition {

@@ -85,9 +85,9 @@ func every(t *testing.T, test func(t *testing.T, name string, all []element)) {
 	files := published(t)
 	n := 0
 	for _, f := range files {
-		if isPage(f) {
+		if isPage(t, f) {
 			n++
-			test(t, f.Path, mustElements(t, f.Path, f.Data))
+			test(t, f.Path, mustElements(t, f.Path, bytesOf(t, f)))
 		}
 	}
 	if n < 50 {
@@ -96,8 +96,8 @@ func every(t *testing.T, test func(t *testing.T, name string, all []element)) {
 }
 
 // isPage leaves out the small pages at old paths, which only send readers on.
-func isPage(f File) bool {
-	return path.Ext(f.Path) == ".html" && !bytes.Contains(f.Data, []byte(`http-equiv="refresh"`))
+func isPage(t testing.TB, f File) bool {
+	return path.Ext(f.Path) == ".html" && !bytes.Contains(bytesOf(t, f), []byte(`http-equiv="refresh"`))
 }
 
 // TestDrawings holds that what a page refers to is drawn on it, and no more.
@@ -113,10 +113,10 @@ func TestDrawings(t *testing.T) {
 	}
 	drawn := 0
 	for _, f := range published(t) {
-		if isPage(f) {
-			used := names(use, f.Data)
+		if isPage(t, f) {
+			used := names(use, bytesOf(t, f))
 			drawn += len(used)
-			if got := names(symbol, f.Data); !slices.Equal(got, used) {
+			if got := names(symbol, bytesOf(t, f)); !slices.Equal(got, used) {
 				t.Errorf("%s: draws %v, refers to %v", f.Path, got, used)
 			}
 		}
@@ -269,8 +269,8 @@ func TestLinksResolve(t *testing.T) {
 	ids := map[string]map[string]bool{}
 	for _, f := range files {
 		ids["/"+f.Path] = map[string]bool{}
-		if isPage(f) {
-			for _, e := range mustElements(t, f.Path, f.Data) {
+		if isPage(t, f) {
+			for _, e := range mustElements(t, f.Path, bytesOf(t, f)) {
 				ids["/"+f.Path][e.attrs["id"]] = true
 			}
 		}
@@ -303,7 +303,7 @@ func TestLinksResolve(t *testing.T) {
 	for _, f := range files {
 		switch path.Ext(f.Path) {
 		case ".html":
-			for _, e := range mustElements(t, f.Path, f.Data) {
+			for _, e := range mustElements(t, f.Path, bytesOf(t, f)) {
 				for _, a := range []string{"href", "src"} {
 					if to := e.attrs[a]; to != "" && e.attrs["rel"] != "canonical" {
 						n++
@@ -312,7 +312,7 @@ func TestLinksResolve(t *testing.T) {
 				}
 			}
 		case ".css":
-			for _, m := range regexp.MustCompile(`url\(([^)]+)\)`).FindAllSubmatch(f.Data, -1) {
+			for _, m := range regexp.MustCompile(`url\(([^)]+)\)`).FindAllSubmatch(bytesOf(t, f), -1) {
 				n++
 				follow(f.Path, string(m[1]))
 			}

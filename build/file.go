@@ -4,26 +4,66 @@ import (
 	"bytes"
 	"fmt"
 	"io"
+	"io/fs"
 	"slices"
 	"strings"
 )
 
-// A File is a finished file of the published site.
+// A File is a file of the published site. Its bytes are made, or looked up, when
+// somebody asks for them, and nobody keeps them: a large site has more of them
+// than there is room for.
 type File struct {
 	Path string // slash-separated, without a stroke at its beginning: recipes/damson-jam/index.html
-	Data []byte
 
-	// Open gives the bytes of a recording or a picture, which is too large to
-	// be held in memory; Data is then nil. It may be called more than once.
-	Open func() (io.ReadCloser, error)
+	// Open gives the bytes, which are the same each time. Several goroutines may
+	// call it at once. An error says which file it is about.
+	Open func() (io.ReadSeekCloser, error)
 }
 
-// Reader gives the bytes of a file wherever they are.
-func (f File) Reader() (io.ReadCloser, error) {
-	if f.Open != nil {
-		return f.Open()
+// NewFile makes a file of bytes, which nobody may change from then on.
+func NewFile(path string, data []byte) File {
+	return madeLater(path, func() ([]byte, error) { return data, nil })
+}
+
+// madeLater is a file of which the bytes are made each time that they are asked
+// for.
+func madeLater(path string, data func() ([]byte, error)) File {
+	return File{path, func() (io.ReadSeekCloser, error) {
+		d, err := data()
+		return inMemory(d), err
+	}}
+}
+
+// Bytes gives all the bytes at once.
+func (f File) Bytes() ([]byte, error) {
+	r, err := f.Open()
+	if err != nil {
+		return nil, err
 	}
-	return io.NopCloser(bytes.NewReader(f.Data)), nil
+	defer r.Close()
+	return io.ReadAll(r)
+}
+
+// inMemory are bytes to read.
+func inMemory(data []byte) io.ReadSeekCloser { return memoryReader{bytes.NewReader(data)} }
+
+type memoryReader struct{ *bytes.Reader }
+
+func (memoryReader) Close() error { return nil }
+
+// openIn opens a file that is too large to be held in memory, unless it can only
+// be read from its beginning to its end.
+func openIn(fsys fs.FS, name string) (io.ReadSeekCloser, error) {
+	file, err := fsys.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	if r, ok := file.(io.ReadSeekCloser); ok {
+		return r, nil
+	}
+	defer file.Close()
+	data, err := io.ReadAll(file)
+	return inMemory(data), err
 }
 
 // arrange puts files in order of path. Two files that claim one path are our

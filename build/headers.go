@@ -98,5 +98,5 @@ func (e *edition) headerList() []File {
 	if strings.HasPrefix(e.settings.Address.V, "https:") {
 		rules = append(rules, headerRule{"*", map[string]string{"Strict-Transport-Security": "max-age=31536000"}})
 	}
-	return []File{{Path: "headers.json", Data: mustJSON(map[string]any{"headers": rules})}}
+	return []File{NewFile("headers.json", mustJSON(map[string]any{"headers": rules}))}
 }

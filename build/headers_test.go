@@ -60,7 +60,7 @@ func TestHeaderList(t *testing.T) {
 	files := published(t)
 	for _, f := range files {
 		if f.Path == "headers.json" {
-			if err := json.Unmarshal(f.Data, &list); err != nil {
+			if err := json.Unmarshal(bytesOf(t, f), &list); err != nil {
 				t.Fatal(err)
 			}
 		}

@@ -1,10 +1,8 @@
 package build
 
 import (
-	"bytes"
 	"cmp"
 	"fmt"
-	"io"
 	"io/fs"
 	"path"
 	"strings"
@@ -57,10 +55,7 @@ func (a *Assets) addPhoto(fsys fs.FS, j job, prints []exposure, d *Darkroom) {
 	for _, e := range prints {
 		p := Print{addressed(j.name, string(e.Format), e.Sum), mediaTypes[e.Format], e.Width, e.Height}
 		img.take(e, p)
-		a.files = append(a.files, File{Path: p.Src[1:], Open: func() (io.ReadCloser, error) {
-			data, err := d.bytes(fsys, j, e)
-			return io.NopCloser(bytes.NewReader(data)), err
-		}})
+		a.files = append(a.files, madeLater(p.Src[1:], func() ([]byte, error) { return d.bytes(fsys, j, e) }))
 	}
 	a.pictures[j.name] = img
 }
@@ -91,10 +86,10 @@ func (a *Assets) addDrawing(fsys fs.FS, j job) error {
 	}
 	p := Print{hashed(j.name, data), "image/svg+xml", img.Width, img.Height}
 	a.pictures[j.name] = Image{Print: p}
-	a.files = append(a.files, File{Path: p.Src[1:], Open: func() (io.ReadCloser, error) {
+	a.files = append(a.files, madeLater(p.Src[1:], func() ([]byte, error) {
 		_, data, err := readDrawing(fsys, j)
-		return io.NopCloser(bytes.NewReader(data)), err
-	}})
+		return data, err
+	}))
 	return nil
 }
 

@@ -48,7 +48,7 @@ func (e *edition) jsonFeed() []File {
 	for _, r := range e.feeding() {
 		feed.Items = append(feed.Items, e.jsonItem(r))
 	}
-	return []File{{Path: "recipes.json", Data: mustJSON(feed)}}
+	return []File{NewFile("recipes.json", mustJSON(feed))}
 }
 
 func (e *edition) jsonItem(r feedEntry) jsonItem {

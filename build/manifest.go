@@ -62,7 +62,7 @@ func (e *edition) manifest() ([]File, error) {
 			m.Icons = append(m.Icons, icon.manifestIcon)
 		}
 	}
-	return []File{{Path: "manifest.webmanifest", Data: append(mustJSON(m), '\n')}}, nil
+	return []File{NewFile("manifest.webmanifest", append(mustJSON(m), '\n'))}, nil
 }
 
 // underIcon is how many letters there is room for under an icon: common

@@ -32,8 +32,6 @@ func (a *Assets) addMedia(site *content.Site, ep *content.Episode) {
 		}
 		address := episodeAddress(ep) + path.Base(name)
 		a.media[file] = (&url.URL{Path: address}).EscapedPath()
-		a.files = append(a.files, File{Path: address[1:], Open: func() (io.ReadCloser, error) {
-			return site.FS.Open(file)
-		}})
+		a.files = append(a.files, File{address[1:], func() (io.ReadSeekCloser, error) { return openIn(site.FS, file) }})
 	}
 }

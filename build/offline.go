@@ -27,5 +27,5 @@ func (e *edition) worker() []File {
 	if e.assets.keepsCopies() {
 		script = e.assets.own["offline.js"]
 	}
-	return []File{{Path: "offline.js", Data: script}}
+	return []File{NewFile("offline.js", script)}
 }

@@ -26,7 +26,7 @@ func withFiles(t *testing.T, settings string, files map[string]string) map[strin
 	}
 	site := make(map[string]string)
 	for _, f := range made {
-		site[f.Path] = string(f.Data)
+		site[f.Path] = string(bytesOf(t, f))
 	}
 	return site
 }
@@ -76,9 +76,9 @@ func TestWorkerIsNotWanted(t *testing.T) {
 func TestPagesHavePlaceForNotice(t *testing.T) {
 	n := 0
 	for _, f := range published(t) {
-		if isPage(f) && strings.HasPrefix(f.Path, "recipes/") {
+		if isPage(t, f) && strings.HasPrefix(f.Path, "recipes/") {
 			n++
-			if bytes.Count(f.Data, []byte("<main")) != 1 || bytes.Count(f.Data, []byte("<title>")) != 1 {
+			if bytes.Count(bytesOf(t, f), []byte("<main")) != 1 || bytes.Count(bytesOf(t, f), []byte("<title>")) != 1 {
 				t.Errorf("%s has no place for the notice of a copy", f.Path)
 			}
 		}

@@ -1,6 +1,7 @@
 package build
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"io/fs"
@@ -90,8 +91,13 @@ func (o Output) Look(files []File) (changed, gone []string, err error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	for _, f := range files {
-		if !old.made[f.Path] || !unchanged(filepath.Join(old.dir, filepath.FromSlash(f.Path)), f) {
+	differ, errs := make([]bool, len(files)), make([]error, len(files))
+	SideBySide(len(files), func(i int) { differ[i], errs[i] = old.differs(files[i]) })
+	if err := cmp.Or(errs...); err != nil {
+		return nil, nil, err
+	}
+	for i, f := range files {
+		if differ[i] {
 			changed = append(changed, f.Path)
 		}
 	}

@@ -35,7 +35,7 @@ func manyFiles(version int) []File {
 	files := siteOf("always/index.html", "the same")
 	for i := range 150 {
 		text := strings.Repeat(fmt.Sprintf("version %d, page %d\n", version, i), 200)
-		files = append(files, File{Path: fmt.Sprintf("recipes/%d-%d/index.html", version%2, i), Data: []byte(text)})
+		files = append(files, NewFile(fmt.Sprintf("recipes/%d-%d/index.html", version%2, i), []byte(text)))
 	}
 	return files
 }
@@ -97,7 +97,7 @@ func whole(t *testing.T, dir string) string {
 	got := onDisk(t, dir)
 	for version := range 2 {
 		files := manyFiles(version)
-		if len(files) == len(got) && !slices.ContainsFunc(files, func(f File) bool { return got[f.Path] != string(f.Data) }) {
+		if len(files) == len(got) && !slices.ContainsFunc(files, func(f File) bool { return got[f.Path] != string(bytesOf(t, f)) }) {
 			return fmt.Sprint("version ", version)
 		}
 	}
@@ -114,7 +114,7 @@ func writeOnFullDisk(dir string) {
 		fmt.Println("setrlimit:", err)
 		os.Exit(2)
 	}
-	_, err := Output{Dir: dir}.Write(append(siteOf("a.html", "small"), File{Path: "b.html", Data: make([]byte, 5000)}))
+	_, err := Output{Dir: dir}.Write(append(siteOf("a.html", "small"), NewFile("b.html", make([]byte, 5000))))
 	fmt.Println(err)
 	if err == nil {
 		os.Exit(2)

@@ -21,7 +21,7 @@ import (
 func siteOf(pairs ...string) []File {
 	var files []File
 	for i := 0; i < len(pairs); i += 2 {
-		files = append(files, File{Path: pairs[i], Data: []byte(pairs[i+1])})
+		files = append(files, NewFile(pairs[i], []byte(pairs[i+1])))
 	}
 	return files
 }
@@ -49,7 +49,7 @@ func wantOnDisk(t testing.TB, dir string, files []File) {
 	t.Helper()
 	want := make(map[string]string)
 	for _, f := range files {
-		want[f.Path] = string(f.Data)
+		want[f.Path] = string(bytesOf(t, f))
 	}
 	if got := onDisk(t, dir); !maps.Equal(got, want) {
 		t.Errorf("on disk: %q\nwant: %q", got, want)
@@ -216,13 +216,40 @@ func TestWriteOverDroppings(t *testing.T) {
 	wantOnDisk(t, dir, second)
 }
 
+// A page that cannot be made leaves the old site alone, and of several it is the
+// first that is told of.
+func TestWriteUnmade(t *testing.T) {
+	dir := filepath.Join(t.TempDir(), "published")
+	mustWrite(t, dir, first)
+	before := snapshot(t, filepath.Dir(dir))
+	var broken []File
+	for i := range 100 {
+		broken = append(broken, madeLater(fmt.Sprintf("recipes/%d.html", i), func() ([]byte, error) {
+			if i == 70 || i == 99 {
+				return nil, fmt.Errorf("write page %d", i)
+			}
+			return []byte("a page"), nil
+		}))
+	}
+	want := "write page 70"
+	if _, err := (Output{Dir: dir}).Write(broken); err == nil || err.Error() != want {
+		t.Errorf("error %v, want %s", err, want)
+	}
+	if after := snapshot(t, filepath.Dir(dir)); !slices.Equal(before, after) {
+		t.Errorf("%q became %q", before, after)
+	}
+	if _, _, err := (Output{Dir: dir}).Look(broken); err == nil || err.Error() != want {
+		t.Errorf("looked at, error %v, want %s", err, want)
+	}
+}
+
 // A recording that cannot be read to its end leaves the old site alone.
 func TestWriteAfterError(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "published")
 	mustWrite(t, dir, first)
 	before := snapshot(t, filepath.Dir(dir))
-	broken := append(slices.Clone(second), File{Path: "show-notes/1/one.mp3", Open: func() (io.ReadCloser, error) {
-		return io.NopCloser(io.MultiReader(bytes.NewReader(make([]byte, 1<<20)), brokenDisk{})), nil
+	broken := append(slices.Clone(second), File{"show-notes/1/one.mp3", func() (io.ReadSeekCloser, error) {
+		return recording{io.MultiReader(bytes.NewReader(make([]byte, 1<<20)), brokenDisk{})}, nil
 	}})
 	_, err := Output{Dir: dir}.Write(broken)
 	if !errors.Is(err, syscall.EIO) || !strings.HasPrefix(err.Error(), "write show-notes/1/one.mp3: ") {
@@ -233,24 +260,25 @@ func TestWriteAfterError(t *testing.T) {
 	}
 }
 
+// A recording is read once.
+type recording struct{ io.Reader }
+
+func (recording) Seek(int64, int) (int64, error) { return 0, nil }
+func (recording) Close() error                   { return nil }
+
 type brokenDisk struct{}
 
 func (brokenDisk) Read([]byte) (int, error) { return 0, syscall.EIO }
 
-// Recordings are compared and copied without being held in memory.
-func TestWriteOpen(t *testing.T) {
+// Files are compared to their last byte.
+func TestWriteCompares(t *testing.T) {
 	dir := filepath.Join(t.TempDir(), "published")
-	recording := func(text string) []File {
-		return []File{{Path: "one.mp3", Open: func() (io.ReadCloser, error) {
-			return io.NopCloser(strings.NewReader(text)), nil
-		}}}
-	}
 	long := strings.Repeat("x", 64<<10)
 	for _, test := range []struct {
 		text string
 		same int
 	}{{long, 0}, {long, 1}, {long + "y", 0}, {long, 0}, {long[1:] + "y", 0}, {"", 0}, {"", 1}} {
-		if got := mustWrite(t, dir, recording(test.text)); got.Same != test.same {
+		if got := mustWrite(t, dir, siteOf("one.mp3", test.text)); got.Same != test.same {
 			t.Errorf("%d bytes: %+v, want %d the same", len(test.text), got, test.same)
 		}
 		wantOnDisk(t, dir, siteOf("one.mp3", test.text))

@@ -74,7 +74,7 @@ func pagesOf(t *testing.T, ar *txtar.Archive) map[string][]byte {
 	}
 	made := make(map[string][]byte)
 	for _, f := range files {
-		made[f.Path] = f.Data
+		made[f.Path] = bytesOf(t, f)
 	}
 	return made
 }
@@ -114,7 +114,18 @@ var site = sync.OnceValues(func() ([]File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return Site(c, th, darkroom)
+	files, err := Site(c, th, darkroom)
+	if err != nil {
+		return nil, err
+	}
+	for i, f := range files {
+		data, err := f.Bytes()
+		if err != nil {
+			return nil, err
+		}
+		files[i] = NewFile(f.Path, data)
+	}
+	return files, nil
 })
 
 func published(t testing.TB) []File {
@@ -136,7 +147,7 @@ func TestTwoBuildsAreOne(t *testing.T) {
 		t.Fatalf("%d files, then %d", len(one), len(two))
 	}
 	for i := range one {
-		if one[i].Path != two[i].Path || !bytes.Equal(one[i].Data, two[i].Data) {
+		if one[i].Path != two[i].Path || !bytes.Equal(bytesOf(t, one[i]), bytesOf(t, two[i])) {
 			t.Errorf("%s differs from %s of the second build", one[i].Path, two[i].Path)
 		}
 	}

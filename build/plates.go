@@ -158,7 +158,7 @@ func (p *Plates) unprinted(fsys fs.FS, name string, file content.File) (Image, b
 	src := hashed(name, data)
 	p.mu.Lock()
 	defer p.mu.Unlock()
-	p.know([]File{{Path: src[1:], Open: func() (io.ReadCloser, error) { return fsys.Open(file.Path) }}})
+	p.know([]File{{src[1:], func() (io.ReadSeekCloser, error) { return openIn(fsys, file.Path) }}})
 	return Image{Print: Print{Src: src, Width: img.Width, Height: img.Height}}, true
 }
 

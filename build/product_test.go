@@ -36,7 +36,7 @@ func TestProducts(t *testing.T) {
 			}
 			made := make(map[string][]byte)
 			for _, f := range productsOf(t, ar) {
-				made[f.Path] = inLines(f)
+				made[f.Path] = inLines(t, f)
 			}
 			if *update {
 				rewrite(t, name, ar, made)
@@ -76,11 +76,11 @@ func productsOf(t *testing.T, ar *txtar.Archive) []File {
 	})
 	for _, ep := range e.episodes {
 		if data := e.graph(e.episodeNode(ep)); data != nil {
-			files = append(files, File{Path: "page" + episodeAddress(ep) + "data.json", Data: data})
+			files = append(files, NewFile("page"+episodeAddress(ep)+"data.json", data))
 		}
 	}
 	if data := e.graph(e.website(), e.recipeList(e.recipes)); data != nil {
-		files = append(files, File{Path: "page/data.json", Data: data})
+		files = append(files, NewFile("page/data.json", data))
 	}
 	return files
 }
@@ -134,18 +134,18 @@ func imageFor(j job) Image {
 }
 
 // inLines breaks a file for other programs into lines.
-func inLines(f File) []byte {
+func inLines(t *testing.T, f File) []byte {
 	switch filepath.Ext(f.Path) {
 	case ".json":
 		var b bytes.Buffer
-		if err := json.Indent(&b, f.Data, "", "  "); err != nil {
+		if err := json.Indent(&b, bytesOf(t, f), "", "  "); err != nil {
 			return []byte(err.Error())
 		}
 		return append(b.Bytes(), '\n')
 	case ".xml", ".atom":
-		return bytes.ReplaceAll(f.Data, []byte("><"), []byte(">\n<"))
+		return bytes.ReplaceAll(bytesOf(t, f), []byte("><"), []byte(">\n<"))
 	}
-	return f.Data
+	return bytesOf(t, f)
 }
 
 func rewrite(t *testing.T, name string, ar *txtar.Archive, made map[string][]byte) {
@@ -158,14 +158,14 @@ func rewrite(t *testing.T, name string, ar *txtar.Archive, made map[string][]byt
 	}
 	var all []File
 	for p, data := range made {
-		all = append(all, File{Path: p, Data: data})
+		all = append(all, NewFile(p, data))
 	}
 	all, err := arrange(all)
 	if err != nil {
 		t.Fatal(err)
 	}
 	for _, f := range all {
-		files = append(files, txtar.File{Name: "want/" + f.Path, Data: f.Data})
+		files = append(files, txtar.File{Name: "want/" + f.Path, Data: bytesOf(t, f)})
 	}
 	ar.Files = files
 	if err := os.WriteFile(name, txtar.Format(ar), 0o666); err != nil {

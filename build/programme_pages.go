@@ -24,14 +24,14 @@ func (e *edition) programmePages(all programme, most int) []File {
 		}
 		channel.Items = all.Items[from:to]
 		channel.Pages = e.programmeLinks(page, older)
-		files = append(files, File{Path: address[1:], Data: mustXML(programmeFeed{
+		files = append(files, NewFile(address[1:], mustXML(programmeFeed{
 			Version: "2.0",
 			ITunes:  "http://www.itunes.com/dtds/podcast-1.0.dtd",
 			Podcast: "https://podcastindex.org/namespace/1.0",
 			Atom:    "http://www.w3.org/2005/Atom",
 			Content: "http://purl.org/rss/1.0/modules/content/",
 			Channel: channel,
-		})})
+		})))
 	}
 	return files
 }

@@ -23,7 +23,7 @@ func TestProgrammePages(t *testing.T) {
 	} {
 		pages := make(map[string]string)
 		for _, f := range withAddress(t).programmePages(programme{Title: "Shelf", Items: heard(tt.episodes)}, 3) {
-			pages["https://larder.example/"+f.Path] = string(f.Data)
+			pages["https://larder.example/"+f.Path] = string(bytesOf(t, f))
 		}
 		var sizes, titles []string
 		for at, n := "https://larder.example/programme.xml", 0; at != "" && n < 9; n++ {
@@ -59,7 +59,7 @@ func TestProgrammePages(t *testing.T) {
 func TestFullPageOfProgramme(t *testing.T) {
 	page := func(episodes int) string {
 		files := withAddress(t).programmePages(programme{Items: heard(episodes)}, 3)
-		return files[len(files)-1].Path + string(files[len(files)-1].Data)
+		return files[len(files)-1].Path + string(bytesOf(t, files[len(files)-1]))
 	}
 	if got := page(7); !strings.HasPrefix(got, "programme-1.xml") || got != page(8) {
 		t.Errorf("the page of the oldest is no longer %s", got)

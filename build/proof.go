@@ -12,8 +12,7 @@ import (
 	"stillroom/themes"
 )
 
-// Proofs are the files of a site that is being written, each made when it is
-// asked for: to the byte those that Site would make if nothing were held back.
+// Proofs are the files of a site that is being written: to the byte those that Site would make if nothing were held back.
 // They may show a recipe that breaks every rule, and so they are for its
 // author's eyes. Several goroutines may ask at a time.
 type Proofs struct {
@@ -27,7 +26,7 @@ type Proofs struct {
 	pages   func() map[string]string        // addresses, by file of content
 }
 
-// A Proof is one file of a site. Its data is that of a File.
+// A Proof is one file of a site.
 type Proof struct {
 	File
 	Source string // the file of content that it is the page of; empty if it is none
@@ -50,7 +49,7 @@ func NewProofs(s unchecked.Site, t *themes.Theme, plates *Plates) *Proofs {
 	return p
 }
 
-// Find makes the file at a path. It reports false if the site has none there.
+// Find gives the file at a path. It reports false if the site has none there.
 func (p *Proofs) Find(name string) (Proof, bool, error) {
 	if strings.HasPrefix(name, "assets/") {
 		f, ok := p.plates.find(name)
@@ -61,8 +60,7 @@ func (p *Proofs) Find(name string) (Proof, bool, error) {
 		return Proof{File: f}, ok, nil
 	}
 	if s, ok := p.edition.sheetAt(name); ok {
-		data, err := s.write(p.theme)
-		return Proof{File{Path: name, Data: data}, s.file, true}, err == nil, err
+		return Proof{s.file(p.theme), s.of, true}, true, nil
 	}
 	if f, ok := p.media[name]; ok {
 		return Proof{File: f}, true, nil
@@ -85,14 +83,10 @@ func (p *Proofs) lookFor(asset string) {
 	}
 }
 
-// others makes what is neither a page nor an asset, all at once: it is seldom
+// others gives what is neither a page nor an asset, all at once: it is seldom
 // looked at.
 func (p *Proofs) others() (map[string]File, error) {
-	var pages []File
-	for s := range p.edition.sheets {
-		pages = append(pages, File{Path: s.path})
-	}
-	pages, err := arrange(pages)
+	pages, err := pages(p.edition, p.theme)
 	if err != nil {
 		return nil, err
 	}
@@ -133,8 +127,8 @@ func (p *Proofs) Address(file string) string { return p.pages()[file] }
 func (p *Proofs) addresses() map[string]string {
 	addresses := make(map[string]string)
 	for s := range p.edition.sheets {
-		if s.file != "" && addresses[s.file] == "" { // a recipe's own page comes before its card
-			addresses[s.file] = "/" + strings.TrimSuffix(s.path, "index.html")
+		if s.of != "" && addresses[s.of] == "" { // a recipe's own page comes before its card
+			addresses[s.of] = "/" + strings.TrimSuffix(s.path, "index.html")
 		}
 	}
 	return addresses

@@ -78,7 +78,7 @@ func TestProofsHoldNothingBack(t *testing.T) {
 		if !ok || err != nil || page.Source != h.File || !page.Page {
 			t.Errorf("%s: %v, %v, made of %s", address, ok, err, page.Source)
 		}
-		if !bytes.Contains(larder.Data, []byte(`href="`+address+`"`)) {
+		if !bytes.Contains(bytesOf(t, larder.File), []byte(`href="`+address+`"`)) {
 			t.Errorf("the larder does not list %s", address)
 		}
 	}
@@ -101,12 +101,12 @@ func TestPlates(t *testing.T) {
 		}
 		return f
 	}
-	first, again := find(), find()
-	if reads.pictures != 1 || !bytes.Equal(first.Data, again.Data) {
+	first, again := bytesOf(t, find().File), bytesOf(t, find().File)
+	if reads.pictures != 1 || !bytes.Equal(first, again) {
 		t.Errorf("the picture was read %d times for two proofs", reads.pictures)
 	}
 	site.Pictures = map[string]content.File{"damson-preserves.jpg": {Path: "content/site.yaml", Size: 1, Changed: 7}}
-	if broken := find(); bytes.Contains(broken.Data, []byte("damson-preserves.")) {
+	if broken := find(); bytes.Contains(bytesOf(t, broken.File), []byte("damson-preserves.")) {
 		t.Error("a broken picture is shown")
 	}
 }
@@ -183,7 +183,7 @@ func TestPlatesPrintedLater(t *testing.T) {
 		t.Fatal(err)
 	}
 	src := hashed("damson-preserves.jpg", raw)
-	if first := find(page); !bytes.Contains(first.Data, []byte(`src="`+src+`"`)) {
+	if first := find(page); !bytes.Contains(bytesOf(t, first.File), []byte(`src="`+src+`"`)) {
 		t.Error("the page waited for the picture, or does without it")
 	}
 	if got := find(src[1:]); !bytes.Equal(bytesOf(t, got.File), raw) {
@@ -194,7 +194,7 @@ func TestPlatesPrintedLater(t *testing.T) {
 	}
 	files := published(t)
 	i := slices.IndexFunc(files, func(f File) bool { return f.Path == page })
-	if then := find(page); !bytes.Equal(then.Data, files[i].Data) {
+	if then := find(page); !bytes.Equal(bytesOf(t, then.File), bytesOf(t, files[i])) {
 		t.Error("the page is published otherwise")
 	}
 }

@@ -34,7 +34,7 @@ func (e *edition) moves() []move {
 func (e *edition) redirects() []File {
 	var files []File
 	for _, m := range e.moves() {
-		files = append(files, File{Path: content.FormerPath(m.From), Data: e.redirect(m.name, m.To)})
+		files = append(files, madeLater(content.FormerPath(m.From), func() ([]byte, error) { return e.redirect(m.name, m.To), nil }))
 	}
 	return files
 }
@@ -51,7 +51,7 @@ func (e *edition) redirectList() []File {
 	for _, m := range e.moves() {
 		list = append(list, answer{m, http.StatusMovedPermanently})
 	}
-	return []File{{Path: "redirects.json", Data: mustJSON(map[string]any{"redirects": list})}}
+	return []File{NewFile("redirects.json", mustJSON(map[string]any{"redirects": list}))}
 }
 
 // redirect needs no script: a refresh after 0 seconds counts as a redirect, and

@@ -62,9 +62,11 @@ func (e *edition) recipeFiles() []File {
 	}
 	var files []File
 	for _, r := range e.recipes {
-		n := e.recipeNode(r)
-		n.Context = "https://schema.org"
-		files = append(files, File{Path: recipeAddress(r)[1:] + "recipe.json", Data: mustJSON(n)})
+		files = append(files, madeLater(recipeAddress(r)[1:]+"recipe.json", func() ([]byte, error) {
+			n := e.recipeNode(r)
+			n.Context = "https://schema.org"
+			return mustJSON(n), nil
+		}))
 	}
 	return files
 }

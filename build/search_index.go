@@ -63,7 +63,7 @@ func (e *edition) index() searchIndex {
 // are of two editions never meet.
 func searchFile(name string, v any) File {
 	data := mustJSON(v)
-	return File{Path: "search/" + strings.TrimPrefix(hashed(name+".json", data), "/assets/"), Data: data}
+	return NewFile("search/"+strings.TrimPrefix(hashed(name+".json", data), "/assets/"), data)
 }
 
 // shardsOf parts all words, in alphabetical order, where a shard is full.

@@ -60,9 +60,9 @@ func TestSearchOfFiveThousand(t *testing.T) {
 	total := 0
 	for _, f := range ix.files {
 		if "/"+f.Path == ix.words {
-			total += zipped(f.Data)
+			total += zipped(bytesOf(t, f))
 		} else {
-			sizes = append(sizes, zipped(f.Data))
+			sizes = append(sizes, zipped(bytesOf(t, f)))
 		}
 	}
 	for _, f := range theme(t).Files {
@@ -87,13 +87,13 @@ func TestSearchIndexIsWhole(t *testing.T) {
 	ix := e.index()
 	files := byPath(ix.files)
 	var list wordList
-	if err := json.Unmarshal(files[ix.words[1:]].Data, &list); err != nil {
+	if err := json.Unmarshal(bytesOf(t, files[ix.words[1:]]), &list); err != nil {
 		t.Fatal(err)
 	}
 	holds := make(map[string]map[string]bool)
 	for i, part := range list.Shards {
 		var entries [][5]string
-		if err := json.Unmarshal(files[part[1:]].Data, &entries); err != nil {
+		if err := json.Unmarshal(bytesOf(t, files[part[1:]]), &entries); err != nil {
 			t.Fatal(err)
 		}
 		for _, w := range strings.Fields(list.Words[i]) {
@@ -118,7 +118,7 @@ func TestSearchIndexIsWhole(t *testing.T) {
 func TestSearchIndexKeepsItsBytes(t *testing.T) {
 	one, two := larderOf(t, 300).index(), larderOf(t, 300).index()
 	for i := range one.files {
-		if one.files[i].Path != two.files[i].Path || !bytes.Equal(one.files[i].Data, two.files[i].Data) {
+		if one.files[i].Path != two.files[i].Path || !bytes.Equal(bytesOf(t, one.files[i]), bytesOf(t, two.files[i])) {
 			t.Errorf("%s is %s the second time", one.files[i].Path, two.files[i].Path)
 		}
 	}

@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"fmt"
 	"strings"
-	"sync"
 	"time"
 
 	"stillroom/content"
@@ -14,21 +13,23 @@ import (
 // A sheet is a page that is not made yet.
 type sheet struct {
 	path, kind string
-	file       string // of the content that it is made of; empty if it gathers many
+	of         string // the file of content that it is made of; empty if it gathers many
 	page       func() (any, error)
 }
 
-// write makes the page and gives its bytes.
-func (s sheet) write(t *themes.Theme) ([]byte, error) {
-	page, err := s.page()
-	if err != nil {
-		return nil, fmt.Errorf("make a page of %s: %w", s.file, err)
-	}
-	var b bytes.Buffer
-	if err := t.Write(&b, s.kind, page); err != nil {
-		return nil, fmt.Errorf("write %s: %w", s.path, err)
-	}
-	return b.Bytes(), nil
+// file is the page as a theme writes it.
+func (s sheet) file(t *themes.Theme) File {
+	return madeLater(s.path, func() ([]byte, error) {
+		page, err := s.page()
+		if err != nil {
+			return nil, fmt.Errorf("make a page of %s: %w", s.of, err)
+		}
+		var b bytes.Buffer
+		if err := t.Write(&b, s.kind, page); err != nil {
+			return nil, fmt.Errorf("write %s: %w", s.path, err)
+		}
+		return b.Bytes(), nil
+	})
 }
 
 // sheets gives every page that readers open, until yield has seen enough. It is
@@ -77,10 +78,9 @@ func (e *edition) recipeSheets(yield func(sheet) bool) bool {
 
 // sheetsOf are the pages of one recipe.
 func (e *edition) sheetsOf(r *content.Recipe, yield func(sheet) bool) bool {
-	tell := sync.OnceValues(func() (told, error) { return e.tell(r) })
 	telling := func(page func(told) any) func() (any, error) {
 		return func() (any, error) {
-			t, err := tell()
+			t, err := e.told.of(r, func() (told, error) { return e.tell(r) })
 			if err != nil {
 				return nil, err
 			}
@@ -89,8 +89,8 @@ func (e *edition) sheetsOf(r *content.Recipe, yield func(sheet) bool) bool {
 	}
 	page := telling(func(t told) any { return e.recipePage(t) })
 	card := telling(func(t told) any { return e.cardPage(t) })
-	return yield(sheet{path: pagePath(recipeAddress(r)), kind: "recipe", file: r.File, page: page}) &&
-		yield(sheet{path: pagePath(cardAddress(r)), kind: "card", file: r.File, page: card})
+	return yield(sheet{path: pagePath(recipeAddress(r)), kind: "recipe", of: r.File, page: page}) &&
+		yield(sheet{path: pagePath(cardAddress(r)), kind: "card", of: r.File, page: card})
 }
 
 // withdrawnSheets stand at the addresses of recipes that were taken back.
@@ -98,8 +98,8 @@ func (e *edition) withdrawnSheets(yield func(sheet) bool) bool {
 	for _, r := range e.withdrawn {
 		page := func() *WithdrawnPage { return e.withdrawnPage(r) }
 		card := func() *WithdrawnPage { return e.withdrawnCard(r) }
-		if !yield(sheet{path: pagePath(recipeAddress(r)), kind: "withdrawn", file: r.File, page: ready(page)}) ||
-			!yield(sheet{path: pagePath(cardAddress(r)), kind: "withdrawn", file: r.File, page: ready(card)}) {
+		if !yield(sheet{path: pagePath(recipeAddress(r)), kind: "withdrawn", of: r.File, page: ready(page)}) ||
+			!yield(sheet{path: pagePath(cardAddress(r)), kind: "withdrawn", of: r.File, page: ready(card)}) {
 			return false
 		}
 	}
@@ -112,7 +112,7 @@ func (e *edition) episodeSheets(yield func(sheet) bool) bool {
 		return false
 	}
 	for i, ep := range e.episodes {
-		s := sheet{path: pagePath(episodeAddress(ep)), kind: "episode", file: ep.File}
+		s := sheet{path: pagePath(episodeAddress(ep)), kind: "episode", of: ep.File}
 		s.page = func() (any, error) { return e.episodePage(i) }
 		if !yield(s) {
 			return false
@@ -123,7 +123,7 @@ func (e *edition) episodeSheets(yield func(sheet) bool) bool {
 
 func (e *edition) plainSheets(yield func(sheet) bool) bool {
 	for _, p := range e.pages {
-		s := sheet{path: pagePath(pageAddress(p)), kind: "page", file: p.File}
+		s := sheet{path: pagePath(pageAddress(p)), kind: "page", of: p.File}
 		s.page = func() (any, error) { return e.plainPage(p) }
 		if !yield(s) {
 			return false

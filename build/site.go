@@ -7,8 +7,8 @@ import (
 	"stillroom/validate"
 )
 
-// Site makes every file of a site, in order of path. A nil Darkroom is the zero
-// Darkroom.
+// Site gives every file of a site, in order of path: what is made of recipes is
+// made when its file is opened. A nil Darkroom is the zero Darkroom.
 func Site(c validate.Checked, t *themes.Theme, d *Darkroom) ([]File, error) {
 	a, err := NewAssets(c, t, d)
 	if err != nil {

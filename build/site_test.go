@@ -3,7 +3,6 @@ package build
 import (
 	"bytes"
 	"encoding/xml"
-	"io"
 	"slices"
 	"strings"
 	"testing"
@@ -41,7 +40,7 @@ func TestSitemapNamesWhatMayBeIndexed(t *testing.T) {
 	files := starterSite(t)
 	i := slices.IndexFunc(files, func(f File) bool { return f.Path == "sitemap.xml" })
 	var s sitemap
-	if err := xml.Unmarshal(files[i].Data, &s); err != nil {
+	if err := xml.Unmarshal(bytesOf(t, files[i]), &s); err != nil {
 		t.Fatal(err)
 	}
 	var listed, want []string
@@ -49,7 +48,7 @@ func TestSitemapNamesWhatMayBeIndexed(t *testing.T) {
 		listed = append(listed, p.Loc)
 	}
 	for _, f := range files {
-		noindex := bytes.Contains(f.Data, []byte(`content="noindex`)) || bytes.Contains(f.Data, []byte("content=noindex"))
+		noindex := bytes.Contains(bytesOf(t, f), []byte(`content="noindex`)) || bytes.Contains(bytesOf(t, f), []byte("content=noindex"))
 		if strings.HasSuffix(f.Path, "index.html") && !noindex {
 			want = append(want, "https://hollowlane.example/"+strings.TrimSuffix(f.Path, "index.html"))
 		}
@@ -74,14 +73,9 @@ func TestSiteRepeats(t *testing.T) {
 	}
 }
 
-func bytesOf(t *testing.T, f File) []byte {
+func bytesOf(t testing.TB, f File) []byte {
 	t.Helper()
-	r, err := f.Reader()
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer r.Close()
-	data, err := io.ReadAll(r)
+	data, err := f.Bytes()
 	if err != nil {
 		t.Fatal(err)
 	}

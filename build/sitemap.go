@@ -36,31 +36,41 @@ func (e *edition) sitemap(pages []File) []File {
 	if e.settings.Address.V == "" {
 		return nil
 	}
-	days := e.changeDays()
-	var listed []sitemapPage
+	var addresses []string
 	for _, f := range pages {
 		address, ok := strings.CutSuffix("/"+f.Path, "index.html")
 		if ok && !hidden(address) {
-			loc := e.absolute((&url.URL{Path: address}).EscapedPath())
-			listed = append(listed, sitemapPage{loc, days[address].String()})
+			addresses = append(addresses, address)
 		}
 	}
-	return e.sitemapFiles(listed, inSitemap)
+	return e.sitemapFiles(addresses, inSitemap)
 }
 
 // sitemapFiles lists pages in one file, or in several and an index of them.
-func (e *edition) sitemapFiles(pages []sitemapPage, most int) []File {
-	if len(pages) <= most {
-		return []File{{Path: "sitemap.xml", Data: mustXML(sitemap{Pages: pages})}}
+func (e *edition) sitemapFiles(addresses []string, most int) []File {
+	if len(addresses) <= most {
+		return []File{e.sitemapFile("sitemap.xml", addresses)}
 	}
 	var files []File
 	var index sitemapIndex
-	for part := range slices.Chunk(pages, most) {
+	for part := range slices.Chunk(addresses, most) {
 		name := fmt.Sprintf("sitemap-%d.xml", len(files)+1)
-		files = append(files, File{Path: name, Data: mustXML(sitemap{Pages: part})})
+		files = append(files, e.sitemapFile(name, part))
 		index.Maps = append(index.Maps, sitemapPage{Loc: e.absolute("/" + name)})
 	}
-	return append(files, File{Path: "sitemap.xml", Data: mustXML(index)})
+	return append(files, NewFile("sitemap.xml", mustXML(index)))
+}
+
+func (e *edition) sitemapFile(name string, addresses []string) File {
+	return madeLater(name, func() ([]byte, error) {
+		var s sitemap
+		days := e.changeDays()
+		for _, address := range addresses {
+			loc := e.absolute((&url.URL{Path: address}).EscapedPath())
+			s.Pages = append(s.Pages, sitemapPage{loc, days[address].String()})
+		}
+		return mustXML(s), nil
+	})
 }
 
 // hidden reports whether a page asks search engines to leave it out: the print
@@ -102,5 +112,5 @@ func (e *edition) robots() []File {
 	if e.settings.Address.V != "" {
 		text += "\nSitemap: " + e.absolute("/sitemap.xml") + "\n"
 	}
-	return []File{{Path: "robots.txt", Data: []byte(text)}}
+	return []File{NewFile("robots.txt", []byte(text))}
 }

@@ -2,13 +2,13 @@ package build
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
-	"runtime"
 	"slices"
 	"sync"
 	"sync/atomic"
@@ -82,26 +82,31 @@ func (s *stage) makeFolders(paths []string) error {
 	return nil
 }
 
-// putAll writes the files, a stretch of them on each processor.
+// inARow is how many files that lie side by side one processor writes: a recipe's
+// are made of the same.
+const inARow = 8
+
+// putAll writes the files on every processor. After an error none is begun, and
+// those that are finish: so it is always that of the first file in order.
 func (s *stage) putAll(files []File) error {
-	if len(files) == 0 {
-		return nil
-	}
-	workers := runtime.GOMAXPROCS(0)
-	stretches := slices.Collect(slices.Chunk(files, (len(files)+workers-1)/workers))
-	errs := make([]error, len(stretches))
-	var wg sync.WaitGroup
-	for i, stretch := range stretches {
-		wg.Go(func() { errs[i] = s.putStretch(stretch, len(files)) })
-	}
-	wg.Wait()
-	return errors.Join(errs...)
+	rows := slices.Collect(slices.Chunk(files, inARow))
+	errs := make([]error, len(rows))
+	var failed atomic.Bool
+	SideBySide(len(rows), func(i int) {
+		if failed.Load() {
+			return
+		}
+		if errs[i] = s.putRow(rows[i], len(files)); errs[i] != nil {
+			failed.Store(true)
+		}
+	})
+	return cmp.Or(errs...)
 }
 
-func (s *stage) putStretch(files []File, total int) error {
+func (s *stage) putRow(files []File, total int) error {
 	for _, f := range files {
-		if err := s.put(f); err != nil {
-			return fmt.Errorf("write %s: %w", f.Path, err)
+		if err := s.make(f); err != nil {
+			return err
 		}
 		s.mu.Lock()
 		s.done++
@@ -113,65 +118,54 @@ func (s *stage) putStretch(files []File, total int) error {
 	return nil
 }
 
+// make makes one file, which is let go when it is written.
+func (s *stage) make(f File) error {
+	r, err := f.Open()
+	if err != nil {
+		return err
+	}
+	defer r.Close()
+	if err := s.put(f.Path, r); err != nil {
+		return fmt.Errorf("write %s: %w", f.Path, err)
+	}
+	return nil
+}
+
 // put writes one file. One that has not changed is linked to the file of the
 // old site, and keeps its time: servers go by it when they are asked for what
 // is new.
-func (s *stage) put(f File) error {
-	name := filepath.FromSlash(f.Path)
-	if s.old.made[f.Path] && unchanged(filepath.Join(s.old.dir, name), f) {
+func (s *stage) put(path string, r io.ReadSeeker) error {
+	name := filepath.FromSlash(path)
+	if s.old.made[path] && unchanged(filepath.Join(s.old.dir, name), r) {
 		if os.Link(filepath.Join(s.old.dir, name), filepath.Join(s.dir, name)) == nil {
 			s.same.Add(1)
 			return nil
 		}
+	}
+	if _, err := r.Seek(0, io.SeekStart); err != nil {
+		return err
 	}
 	// A linked file must never be written into, so this one may not exist yet.
 	w, err := os.OpenFile(filepath.Join(s.dir, name), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
 	if err != nil {
 		return err
 	}
-	if f.Open == nil {
-		_, err = w.Write(f.Data)
-	} else {
-		err = copyFrom(w, f)
-	}
+	_, err = io.Copy(w, r)
 	return errors.Join(err, w.Close())
 }
 
-func copyFrom(w io.Writer, f File) error {
-	r, err := f.Open()
-	if err != nil {
-		return err
-	}
-	defer r.Close()
-	_, err = io.Copy(w, r)
-	return err
-}
-
-// unchanged reports whether the file of that name has the same bytes.
-func unchanged(name string, f File) bool {
-	if f.Open == nil {
-		info, err := os.Stat(name)
-		if err != nil || info.Size() != int64(len(f.Data)) {
-			return false
-		}
-		old, err := os.ReadFile(name)
-		return err == nil && bytes.Equal(old, f.Data)
-	}
+// unchanged reports whether the file of that name has the bytes of a reader.
+func unchanged(name string, r io.Reader) bool {
 	old, err := os.Open(name)
 	if err != nil {
 		return false
 	}
 	defer old.Close()
-	r, err := f.Open()
-	if err != nil {
-		return false
-	}
-	defer r.Close()
 	return sameBytes(old, r)
 }
 
 func sameBytes(a, b io.Reader) bool {
-	bufA, bufB := make([]byte, 64<<10), make([]byte, 64<<10)
+	bufA, bufB := make([]byte, 16<<10), make([]byte, 16<<10)
 	for {
 		n, errA := io.ReadFull(a, bufA)
 		m, errB := io.ReadFull(b, bufB)

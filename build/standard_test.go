@@ -48,7 +48,7 @@ func TestAtomFollowsRFC4287(t *testing.T) {
 		} `xml:"entry"`
 	}
 	e := blog(t)
-	if err := xml.Unmarshal(e.atom()[0].Data, &feed); err != nil {
+	if err := xml.Unmarshal(bytesOf(t, e.atom()[0]), &feed); err != nil {
 		t.Fatal(err)
 	}
 	if len(feed.ID) != 1 || len(feed.Title) != 1 || len(feed.Author) != 1 {
@@ -124,7 +124,7 @@ func TestFeedsKeepTheirBytes(t *testing.T) {
 	for _, made := range [][2][]File{
 		{e.atom(), later.atom()}, {e.jsonFeed(), later.jsonFeed()}, {e.programme(), later.programme()}, {e.sitemap(nil), later.sitemap(nil)},
 	} {
-		if !bytes.Equal(made[0][0].Data, made[1][0].Data) {
+		if !bytes.Equal(bytesOf(t, made[0][0]), bytesOf(t, made[1][0])) {
 			t.Errorf("%s changed with the day", made[0][0].Path)
 		}
 	}
@@ -136,7 +136,7 @@ func TestFeedsHoldAnyText(t *testing.T) {
 	e.recipes[0].Name.V = "Jam \x01 ]]> & <b> é \u2028"
 	e.episodes[0].Summary.V = "]]> \x02"
 	for _, f := range slices.Concat(e.atom(), e.programme()) {
-		d := xml.NewDecoder(bytes.NewReader(f.Data))
+		d := xml.NewDecoder(bytes.NewReader(bytesOf(t, f)))
 		for {
 			if _, err := d.Token(); err == io.EOF {
 				break
@@ -151,7 +151,7 @@ func TestFeedsHoldAnyText(t *testing.T) {
 // of RFC 3339.
 func TestJSONFeed(t *testing.T) {
 	var feed jsonFeed
-	if err := json.Unmarshal(blog(t).jsonFeed()[0].Data, &feed); err != nil {
+	if err := json.Unmarshal(bytesOf(t, blog(t).jsonFeed()[0]), &feed); err != nil {
 		t.Fatal(err)
 	}
 	if feed.Version != "https://jsonfeed.org/version/1.1" || feed.Title == "" || feed.FeedURL == "" || len(feed.Items) == 0 {
@@ -177,7 +177,7 @@ func TestProgrammeFollowsPSP1(t *testing.T) {
 		} `xml:"channel>item"`
 	}
 	e := blog(t)
-	if err := xml.Unmarshal(e.programme()[0].Data, &feed); err != nil || len(feed.Items) != 2 {
+	if err := xml.Unmarshal(bytesOf(t, e.programme()[0]), &feed); err != nil || len(feed.Items) != 2 {
 		t.Fatalf("%d items, %v", len(feed.Items), err)
 	}
 	last := time.Now().AddDate(1000, 0, 0)

@@ -2,7 +2,8 @@ package build
 
 import "stillroom/content"
 
-// A told recipe is what its page and its card both tell, found once for both.
+// A told recipe is what its page and its card both tell, found once for both
+// where one is made soon after the other.
 type told struct {
 	*content.Recipe
 	method      Method

@@ -100,6 +100,16 @@ func some(names []string) string {
 	return fmt.Sprintf("%s and %d more", strings.Join(names[:few], ", "), len(names)-few)
 }
 
+// differs reports whether the tree lacks a file, or has one with other bytes.
+func (t *tree) differs(f File) (bool, error) {
+	r, err := f.Open()
+	if err != nil {
+		return false, err
+	}
+	defer r.Close()
+	return !t.made[f.Path] || !unchanged(filepath.Join(t.dir, filepath.FromSlash(f.Path)), r), nil
+}
+
 // without lists what the tree has and a new site has not, in order.
 func (t *tree) without(files []File) []string {
 	gone := make(map[string]bool, len(t.made))

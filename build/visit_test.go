@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"fmt"
-	"io"
 	"maps"
 	"math"
 	"path"
@@ -78,12 +77,7 @@ func (tr *traffic) weight(p string) (int, error) {
 	if !ok {
 		return 0, fmt.Errorf("%s is asked for, and not there", p)
 	}
-	r, err := f.Reader()
-	if err != nil {
-		return 0, err
-	}
-	defer r.Close()
-	data, err := io.ReadAll(r)
+	data, err := f.Bytes()
 	tr.weights[p] = len(data)
 	if slices.Contains(compressible, path.Ext(p)) {
 		tr.weights[p] = compressed(data)
@@ -101,7 +95,11 @@ const beginning = 64 << 10
 // most. The worker brings the page that is shown without a network; what else it
 // keeps it finds in the cache.
 func (tr *traffic) asked(page string) (map[string]int, error) {
-	all, err := elements(tr.files[page].Data)
+	text, err := tr.files[page].Bytes()
+	if err != nil {
+		return nil, err
+	}
+	all, err := elements(text)
 	if err != nil {
 		return nil, err
 	}
@@ -133,7 +131,11 @@ func (tr *traffic) asked(page string) (map[string]int, error) {
 	}
 	for p := range maps.Clone(set) {
 		if path.Ext(p) == ".css" {
-			for _, m := range inStyle.FindAllSubmatch(tr.files[p].Data, -1) {
+			style, err := tr.files[p].Bytes()
+			if err != nil {
+				return nil, err
+			}
+			for _, m := range inStyle.FindAllSubmatch(style, -1) {
 				set[string(m[1])] = math.MaxInt
 			}
 		}
@@ -208,7 +210,7 @@ func TestVisits(t *testing.T) {
 	tr := trafficOf(published(t))
 	dearest := map[string][2]visit{}
 	for _, f := range published(t) {
-		if !isPage(f) {
+		if !isPage(t, f) {
 			continue
 		}
 		if wrong := tr.overBudget(f.Path); wrong != "" {
@@ -240,14 +242,14 @@ func TestVisitsFindWaste(t *testing.T) {
 		noise = append(noise, sum[:]...)
 	}
 	waste := []File{
-		{Path: "assets/huge.0123456789abcdef.jpg", Data: noise},
-		{Path: "huge.jpg", Data: noise[:30<<10]},
-		{Path: "assets/huge.0123456789abcdef.mp3", Data: noise},
+		NewFile("assets/huge.0123456789abcdef.jpg", noise),
+		NewFile("huge.jpg", noise[:30<<10]),
+		NewFile("assets/huge.0123456789abcdef.mp3", noise),
 	}
 	few := ""
 	for i := range 40 {
 		p := fmt.Sprintf("assets/%d.0123456789abcdef.js", i)
-		waste = append(waste, File{Path: p})
+		waste = append(waste, NewFile(p, nil))
 		few += `<script src="/` + p + `"></script>`
 	}
 	harms := map[string]string{
@@ -261,13 +263,12 @@ func TestVisitsFindWaste(t *testing.T) {
 	files := published(t)
 	tr := trafficOf(files).with(waste...)
 	for _, l := range limits {
-		i := slices.IndexFunc(files, func(f File) bool { got, _ := limitOf(f.Path); return got.kind == l.kind && isPage(f) })
+		i := slices.IndexFunc(files, func(f File) bool { got, _ := limitOf(f.Path); return got.kind == l.kind && isPage(t, f) })
 		if wrong := tr.overBudget(files[i].Path); wrong != "" {
 			t.Fatalf("%s, undamaged: %s", files[i].Path, wrong)
 		}
 		for what, harm := range harms {
-			page := files[i]
-			page.Data = bytes.Replace(page.Data, []byte("</main>"), []byte(harm+"</main>"), 1)
+			page := NewFile(files[i].Path, bytes.Replace(bytesOf(t, files[i]), []byte("</main>"), []byte(harm+"</main>"), 1))
 			if tr.with(page).overBudget(page.Path) == "" {
 				t.Errorf("%s: %s is not found", page.Path, what)
 			}

@@ -59,7 +59,7 @@ func TestWithdrawnPageSaysWhy(t *testing.T) {
 func TestFeedsTellOfWithdrawals(t *testing.T) {
 	e := editionOf(t, withdrawn(t))
 	for _, f := range [][]File{e.atom(), e.jsonFeed()} {
-		data := string(f[0].Data)
+		data := string(bytesOf(t, f[0]))
 		for _, want := range []string{"2026-08-30T00:00:00Z", "Withdrawn: Pumpkin butter", "2026-08-25T00:00:00Z", "It is a quarter of an inch."} {
 			if !strings.Contains(data, want) {
 				t.Errorf("%s lacks %q", f[0].Path, want)
@@ -79,7 +79,7 @@ func TestRedirectListHoldsEveryMove(t *testing.T) {
 			Status   int
 		}
 	}
-	if err := json.Unmarshal(e.redirectList()[0].Data, &list); err != nil {
+	if err := json.Unmarshal(bytesOf(t, e.redirectList()[0]), &list); err != nil {
 		t.Fatal(err)
 	}
 	pages := byPath(e.redirects())
@@ -88,8 +88,8 @@ func TestRedirectListHoldsEveryMove(t *testing.T) {
 	}
 	for _, r := range list.Redirects {
 		page := pages[content.FormerPath(r.From)]
-		if r.Status != 301 || !e.isOut(r.To) || !bytes.Contains(page.Data, []byte(e.absolute(r.To))) {
-			t.Errorf("%+v, where the page says %s", r, page.Data)
+		if r.Status != 301 || !e.isOut(r.To) || !bytes.Contains(bytesOf(t, page), []byte(e.absolute(r.To))) {
+			t.Errorf("%+v, where the page says %s", r, bytesOf(t, page))
 		}
 	}
 }

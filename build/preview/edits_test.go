@@ -6,7 +6,6 @@ import (
 	"image"
 	"image/color"
 	"image/jpeg"
-	"io"
 	"io/fs"
 	"math/rand/v2"
 	"path"
@@ -408,12 +407,7 @@ func (w *workshop) publish(t *testing.T, what string) []build.File {
 
 func bytesOf(t *testing.T, f build.File) []byte {
 	t.Helper()
-	body, done, err := opened(f)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer done()
-	data, err := io.ReadAll(body)
+	data, err := f.Bytes()
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -1,8 +1,6 @@
 package preview
 
 import (
-	"bytes"
-	"io"
 	"net/http"
 	"net/url"
 	"path"
@@ -69,29 +67,12 @@ func (s *state) serveFile(w http.ResponseWriter, r *http.Request, address string
 		s.servePage(w, r, address)
 		return
 	}
-	body, done, err := opened(proof.File)
+	body, err := proof.Open()
 	if err != nil {
 		http.Error(w, "This file cannot be read: "+err.Error(), http.StatusInternalServerError)
 		return
 	}
-	defer done()
+	defer body.Close()
 	w.Header().Set("Content-Type", build.MediaType(address))
 	http.ServeContent(w, r, "", time.Time{}, body)
-}
-
-// opened gives the bytes of a file to read from any place.
-func opened(f build.File) (body io.ReadSeeker, done func(), err error) {
-	if f.Open == nil {
-		return bytes.NewReader(f.Data), func() {}, nil
-	}
-	r, err := f.Open()
-	if err != nil {
-		return nil, nil, err
-	}
-	if s, ok := r.(io.ReadSeeker); ok {
-		return s, func() { r.Close() }, nil
-	}
-	defer r.Close()
-	data, err := io.ReadAll(r)
-	return bytes.NewReader(data), func() {}, err
 }

@@ -3,6 +3,7 @@ package preview
 import (
 	"bytes"
 	"fmt"
+	"io"
 	"net/http"
 	"runtime/debug"
 	"slices"
@@ -43,7 +44,7 @@ func (s *state) view(address string, last bool) *view {
 func (s *state) look(address string, last bool) *view {
 	v, n := &view{status: http.StatusOK}, s.newNotes()
 	unread := s.unreadAt(address)
-	proof, ok, err := s.find(strings.TrimPrefix(address, "/"))
+	proof, html, ok, err := s.page(strings.TrimPrefix(address, "/"))
 	switch {
 	case unread != nil && !(last && ok):
 		v.status, v.html = http.StatusServiceUnavailable, s.unreadPage(unread, ok)
@@ -54,12 +55,12 @@ func (s *state) look(address string, last bool) *view {
 		n.Marks = s.marks(proof.Source, nil)
 	case !ok:
 		v.status = http.StatusNotFound
-		proof, _, err = s.find("404.html")
-		if v.html = proof.Data; err != nil {
+		proof, html, _, err = s.page("404.html")
+		if v.html = html; err != nil {
 			v.html = s.failedPage(address, err)
 		}
 	default:
-		v.html = proof.Data
+		v.html = html
 		n.File, n.Old = proof.Source, unread != nil
 		s.note(&n, proof, address)
 	}
@@ -145,18 +146,35 @@ func weight(severity string) int {
 	return 0
 }
 
-// find makes the file of an address without its stroke. A page that cannot be
-// made is our fault or that of a theme, and stops no other.
+// page finds a page and makes it.
+func (s *state) page(name string) (proof build.Proof, html []byte, ok bool, err error) {
+	proof, ok, err = s.find(name)
+	if ok {
+		html, err = proof.Bytes()
+	}
+	return proof, html, ok && err == nil, err
+}
+
+// find finds the file of an address without its stroke. One that cannot be made
+// is our fault or that of a theme, and stops no other.
 func (s *state) find(name string) (proof build.Proof, ok bool, err error) {
-	defer func() {
-		if r := recover(); r != nil {
-			err = fmt.Errorf("make %s: %v\n\n%s", name, r, debug.Stack())
-		}
-	}()
+	defer caught(name, &err)
 	if name == "" || strings.HasSuffix(name, "/") {
 		name += "index.html"
 	}
-	return s.proofs.Find(name)
+	proof, ok, err = s.proofs.Find(name)
+	open := proof.Open
+	proof.Open = func() (r io.ReadSeekCloser, err error) {
+		defer caught(name, &err)
+		return open()
+	}
+	return proof, ok, err
+}
+
+func caught(name string, err *error) {
+	if r := recover(); r != nil {
+		*err = fmt.Errorf("make %s: %v\n\n%s", name, r, debug.Stack())
+	}
 }
 
 // text finds a text of the state; nil if there is none at that path.

@@ -96,7 +96,7 @@ func (s stubborn) claim(ctx context.Context, path string, data, seen []byte) (ok
 // failed.
 func (s stubborn) send(ctx context.Context, c parcel, count func(int64)) (stamp string, err error) {
 	err = s.try(ctx, func() error {
-		r, err := c.Reader()
+		r, err := c.Open()
 		if err != nil {
 			return err
 		}

@@ -31,7 +31,7 @@ func measure(files []build.File, label func(string) string) ([]parcel, error) {
 }
 
 func measureOne(f build.File, label string) (parcel, error) {
-	r, err := f.Reader()
+	r, err := f.Open()
 	if err != nil {
 		return parcel{}, err
 	}

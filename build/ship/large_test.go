@@ -2,6 +2,7 @@ package ship
 
 import (
 	"context"
+	"errors"
 	"io"
 	"math/rand/v2"
 	"net/http"
@@ -22,12 +23,18 @@ const recording = 100 << 20
 // held.
 func recorded() []build.File {
 	return []build.File{
-		{Path: "index.html", Data: []byte("<html></html>")},
-		{Path: "show-notes/damsons/damsons.mp3", Open: func() (io.ReadCloser, error) {
-			return io.NopCloser(io.LimitReader(rand.NewChaCha8([32]byte{7}), recording)), nil
+		build.NewFile("index.html", []byte("<html></html>")),
+		{Path: "show-notes/damsons/damsons.mp3", Open: func() (io.ReadSeekCloser, error) {
+			return noise{io.LimitReader(rand.NewChaCha8([32]byte{7}), recording)}, nil
 		}},
 	}
 }
+
+// noise is read once, from its beginning to its end.
+type noise struct{ io.Reader }
+
+func (noise) Seek(int64, int) (int64, error) { return 0, errors.ErrUnsupported }
+func (noise) Close() error                   { return nil }
 
 // A recording of 100 MB goes through a few megabytes of memory, is told of while
 // it goes, and is sent again from its beginning when the line is cut in the

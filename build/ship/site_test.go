@@ -46,9 +46,18 @@ func edition(n int) []build.File {
 	files["show-notes/damsons/damsons.mp3"] = strings.Repeat("a recording of some length. ", 4000)
 	var all []build.File
 	for _, p := range slices.Sorted(maps.Keys(files)) {
-		all = append(all, build.File{Path: p, Data: []byte(files[p])})
+		all = append(all, build.NewFile(p, []byte(files[p])))
 	}
 	return all
+}
+
+// textOf gives the bytes of a file of an edition, which can always be made.
+func textOf(f build.File) string {
+	data, err := f.Bytes()
+	if err != nil {
+		panic(err)
+	}
+	return string(data)
 }
 
 func leads(to string) string { return ` href="` + to + `"` }
@@ -87,7 +96,7 @@ func broken(there map[string]string) (faults []string) {
 func differs(there map[string]string, site []build.File, own ...string) (faults []string) {
 	left := maps.Clone(there)
 	for _, f := range site {
-		if there[f.Path] != string(f.Data) {
+		if there[f.Path] != textOf(f) {
 			faults = append(faults, f.Path+" is not as it should be")
 		}
 		delete(left, f.Path)
@@ -112,7 +121,7 @@ func TestBrokenIsFound(t *testing.T) {
 	files := func(site []build.File) map[string]string {
 		m := make(map[string]string)
 		for _, f := range site {
-			m[f.Path] = string(f.Data)
+			m[f.Path] = textOf(f)
 		}
 		return m
 	}

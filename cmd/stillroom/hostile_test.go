@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/json"
 	"fmt"
-	"io"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -270,15 +269,7 @@ func saysNothingRaw(t *testing.T, report validate.Report) {
 
 func dataOf(t *testing.T, f build.File) []byte {
 	t.Helper()
-	if f.Open == nil {
-		return f.Data
-	}
-	r, err := f.Open()
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer r.Close()
-	data, err := io.ReadAll(r)
+	data, err := f.Bytes()
 	if err != nil {
 		t.Fatal(err)
 	}
