@@ -52,11 +52,16 @@ func TestHostilePictures(t *testing.T) {
 		many = append(many, "tEXt", "a\x00b")
 	}
 	jpeg := "\xff\xd8\xff\xc0\x00\x11\x08\xff\xff\xff\xff\x03\x01\x22\x00\x02\x11\x01\x03\x11\x01\xff\xda"
-	for _, c := range []struct {
+	scan := "\xff\xda\x00\x0c\x03\x01\x00\x02\x11\x03\x11\x00\x00\x00\x7f"
+	cases := []struct {
 		file, want string
 		data       []byte
 	}{
 		{"a.png", "more than 60 million", pngWith(60000, 60000)},
+		{"a.png", "more than 60 million", pngWith(65535, 65535)},
+		{"a.png", "40 or more times the other", pngWith(59_000_000, 1)},
+		{"a.png", "40 or more times the other", pngWith(1, 59_000_000)},
+		{"a.png", "", pngWith(39, 1)},
 		{"a.png", "broken", pngWith(1<<31, 1)},
 		{"a.png", "broken", pngWith(0, 0)},
 		{"a.png", "", pngWith(9, 9, many...)},
@@ -66,6 +71,15 @@ func TestHostilePictures(t *testing.T) {
 		{"a.png", "cut short", pngWith(9, 9)[:40]},
 		{"a.png", "named as PNG", []byte(`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"/>`)},
 		{"a.jpg", "cut short", []byte(jpeg + "\xff\xd9")},
+		{"a.jpg", "more than 60 million", []byte(jpeg + scan[2:] + "\xff\xd9")},
+		{"a.jpg", "more than 100 scans", []byte(jpeg[:len(jpeg)-2] + strings.Repeat(scan, mostScans+1) + "\xff\xd9")},
+		{"a.jpg", "holds GIF", []byte("GIF89a\xff\xff\xff\xff\x00\x00\x00;")},
+		{"a.jpg", "broken", []byte("II*\x00\x08\x00\x00\x00\xff\xff" + strings.Repeat("\xff", 100))}, // TIFF
+		{"a.jpg", "broken", []byte("BM" + strings.Repeat("\xff", 100))},
+		{"a.png", "broken", []byte("PK\x03\x04" + strings.Repeat("\xff", 100))},
+		{"a.webp", "named as WebP but holds PNG", pngWith(9, 9)},
+		{"a.webp", "more than 60 million", webpOf("VP8L", "\x2f\xff\xff\xff\x0f")},
+		{"a.webp", "more than 60 million", webpOf("VP8 ", "\x10\x00\x00\x9d\x01\x2a\xff\x3f\xff\x3f")},
 		{"a.jpg", "broken", []byte("\xff\xd8" + strings.Repeat("\xff\xe1\x00\x02", 100_000))},
 		{"a.jpg", "broken", []byte("\xff\xd8\xff\xe1\xff\xffExif\x00\x00MM\x00*\xff\xff\xff\xff")},
 		{"a.jpg", "broken", []byte("\xff\xd8" + strings.Repeat("\xff", 1<<20))},
@@ -82,7 +96,9 @@ func TestHostilePictures(t *testing.T) {
 		{"a.svg", "broken", []byte(`<?xml version="1.0" encoding="utf-7"?><svg viewBox="0 0 9 9"/>`)},
 		{"a.php.png", "style sheet", []byte("<?php system('id') ?>")},
 		{"CON", "not named as", nil}, {"a.png ", "not named as", nil}, {"a.png:b", "not named as", nil},
-	} {
+	}
+	t.Logf("%d cases of pictures", len(cases))
+	for _, c := range cases {
 		img, err := ReadImage(c.file, c.data)
 		switch {
 		case err != nil && !strings.Contains(err.Error(), c.want), err == nil && c.want != "":

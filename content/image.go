@@ -18,6 +18,11 @@ import (
 // more than a camera makes and about 240 MB once decoded.
 const MaxPixels = 60_000_000
 
+// mostSlender is how many times longer than the other a side is in no picture
+// that anybody takes; a whole round of the horizon has 20. To print a longer one
+// takes memory by the square of its length.
+const mostSlender = 40
+
 // An Image is what a picture's own bytes say about it.
 type Image struct {
 	Format        string // JPEG, PNG, WebP or SVG
@@ -43,6 +48,8 @@ func ReadImage(file string, data []byte) (Image, error) {
 		return Image{}, fmt.Errorf("%s %w", name, err)
 	case img.Format != want:
 		return Image{}, fmt.Errorf("%s is named as %s but holds %s", name, want, img.Format)
+	case img.Format != "SVG" && max(img.Width, img.Height)/min(img.Width, img.Height) >= mostSlender:
+		return Image{}, fmt.Errorf("%s has %d by %d pixels: one side is %d or more times the other", name, img.Width, img.Height, mostSlender)
 	case img.Width > MaxPixels/img.Height:
 		return Image{}, fmt.Errorf("%s has %d by %d pixels, more than %d million", name, img.Width, img.Height, MaxPixels/1_000_000)
 	}
@@ -92,7 +99,10 @@ func readImage(data []byte) (Image, error) {
 	switch format {
 	case "jpeg":
 		img.Format = "JPEG"
-		whole = jpegWhole(data)
+		scans := 0
+		if scans, whole = jpegScans(data); scans > mostScans {
+			return Image{}, fmt.Errorf("is a JPEG of more than %d scans; save it anew", mostScans)
+		}
 		if jpegOrientation(data) >= 5 {
 			img.Width, img.Height = c.Height, c.Width
 		}

@@ -78,14 +78,22 @@ func jpegSize(data []byte) int {
 	return len(data)
 }
 
-// jpegWhole reports whether the picture has an end.
-func jpegWhole(data []byte) bool {
+// mostScans is how often a JPEG may go over the whole picture. Programs make
+// about ten scans (common practice, no source), and a scan of a few bytes costs
+// as much time as a long one.
+const mostScans = 100
+
+// jpegScans counts the scans of a picture, and reports whether it has an end.
+func jpegScans(data []byte) (n int, whole bool) {
 	for mark := range jpegParts(data) {
-		if mark == jpegEOI {
-			return true
+		switch mark {
+		case jpegSOS:
+			n++
+		case jpegEOI:
+			return n, true
 		}
 	}
-	return false
+	return n, false
 }
 
 // jpegOrientation says how the camera was held, from 1 to 8: Exif 2.32,

@@ -20,6 +20,9 @@ func readSVG(data []byte) (Image, error) {
 	for {
 		t, err := d.Token()
 		if err == io.EOF && root != nil {
+			if message := g.parts.amiss(); message != "" {
+				return Image{}, errors.New(message)
+			}
 			return svgImage(root.Attr)
 		}
 		if err != nil {

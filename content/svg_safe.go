@@ -29,6 +29,7 @@ type guard struct {
 	depth   int
 	within  int    // how deep the style stands in which we are; 0 if in none
 	written []byte // of that style; comments may part its words
+	parts   parts
 }
 
 // amiss tells what is wrong with a part of an SVG, as a clause; nothing if it
@@ -48,6 +49,7 @@ func (g *guard) amiss(t xml.Token) string {
 			g.written = append(g.written, t...)
 		}
 	case xml.EndElement:
+		g.parts.end()
 		ends := g.within == g.depth
 		if g.depth--; ends {
 			g.within = 0
@@ -67,6 +69,7 @@ const (
 )
 
 func (g *guard) element(e xml.StartElement) string {
+	g.parts.begin(e)
 	name := strings.ToLower(e.Name.Local)
 	if g.depth++; g.depth > deepestSVG {
 		return "is an SVG picture whose parts stand too deep in one another"

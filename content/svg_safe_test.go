@@ -1,6 +1,7 @@
 package content
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 )
@@ -47,14 +48,30 @@ func TestSVGIsADrawing(t *testing.T) {
 	} {
 		cases = append(cases, struct{ want, svg string }{"from elsewhere", within(inner)})
 	}
+	bomb := func(levels int, use string) string { // 10 of each level in the next
+		all := `<g id="a0"><path d="M0 0h9"/></g>`
+		for i := range levels {
+			all += fmt.Sprintf(`<g id="a%d">`, i+1) + strings.Repeat(fmt.Sprintf(use, i), 10) + "</g>"
+		}
+		return within(`<defs>` + all + `</defs>` + fmt.Sprintf(use, levels))
+	}
+	for _, use := range []string{`<use href="#a%d"/>`, `<use xlink:href=" #%%61%d"/>`, `<g mask="url(#a%d)"/>`, `<path style="fill:url( '#a%d' )"/>`, `<feImage href="#a%d"/>`} {
+		cases = append(cases, struct{ want, svg string }{"", bomb(3, use)}, struct{ want, svg string }{"more than 200000 parts", bomb(9, use)})
+	}
+	for _, inner := range []string{`<g id="a"><use href="#a"/></g>`, `<use id="a" href="#b"/><use id="b" href="#a"/>`, `<pattern id="a"><path fill="url(#a)"/></pattern>`} {
+		cases = append(cases, struct{ want, svg string }{"brings in itself", within(inner)})
+	}
+	for _, inner := range []string{`<g id="a"><animate href="#a" attributeName="x"/><a href="#a"/></g>`, strings.Repeat(`<path id="a" fill="url(#b)"/>`, 20_000) + `<linearGradient id="b"><stop/><stop/></linearGradient>`, `<use href="#none"/>`} {
+		cases = append(cases, struct{ want, svg string }{"", within(inner)})
+	}
 	for _, c := range cases {
 		got := ""
 		if _, err := ReadImage("a.svg", []byte(c.svg)); err != nil {
 			got = err.Error()
 		}
 		if c.want == "" && got != "" || !strings.Contains(got, c.want) {
-			t.Errorf("%s\ngot %q, want %q", c.svg, got, c.want)
+			t.Errorf("%.2000s\ngot %q, want %q", c.svg, got, c.want)
 		}
 	}
-	t.Logf("%d drawings", len(cases))
+	t.Logf("%d cases of drawings", len(cases))
 }
