@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"stillroom/build/amount"
 	"stillroom/content"
 )
 
@@ -60,7 +61,7 @@ func (e *edition) fillFeedText(t *feedText, r *content.Recipe) {
 	t.Picture = e.picture(r.Picture)
 	t.Facts = recipeFacts(r)
 	t.Method = method
-	t.Ingredients = ingredientGroups(r)
+	t.Ingredients = ingredientGroups(r, amount.Lines(r))
 	t.Gear = typesetAll(r.Gear)
 	t.Keeping = e.keepingBlocks(r)
 	t.Cautions = append(texts(r.Cautions), cautionsFor(ways)...)

@@ -23,12 +23,12 @@ type IngredientLine struct {
 	Fixed    bool // an amount stands in it that could not be read, and is that of one batch
 }
 
-func ingredientGroups(r *content.Recipe) []IngredientGroup {
+func ingredientGroups(r *content.Recipe, lines [][]amount.Line) []IngredientGroup {
 	var all []IngredientGroup
-	for _, g := range r.Ingredients {
+	for n, g := range r.Ingredients {
 		view := IngredientGroup{For: g.For.V}
-		for _, i := range g.Items {
-			view.Lines = append(view.Lines, ingredientLine(r, i))
+		for _, l := range lines[n] {
+			view.Lines = append(view.Lines, ingredientLine(l))
 		}
 		all = append(all, view)
 	}
@@ -37,8 +37,8 @@ func ingredientGroups(r *content.Recipe) []IngredientGroup {
 
 // ingredientLine sets the amount apart only if no word of the line is lost by
 // it: a line that was put together in an unusual way is shown as it stands.
-func ingredientLine(r *content.Recipe, i content.Ingredient) IngredientLine {
-	a, known := amount.Of(r, i)
+func ingredientLine(line amount.Line) IngredientLine {
+	i, a, known := line.Item, line.Amount, line.Known
 	if sizedPiece(i) {
 		i.Item = i.Manner + " " + i.Item
 	}

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"stillroom/build/amount"
 	"stillroom/content"
 )
 
@@ -57,7 +58,9 @@ func TestIngredientLine(t *testing.T) {
 		{"5-lb chickens", "5-lb chickens | fixed"},
 		{"salt, to taste", "salt, to taste"},
 	} {
-		if got := lineText(ingredientLine(&content.Recipe{}, content.ParseIngredient(c.line))); got != c.want {
+		i := content.ParseIngredient(c.line)
+		a, known := amount.Of(&content.Recipe{}, i)
+		if got := lineText(ingredientLine(amount.Line{Item: i, Amount: a, Known: known})); got != c.want {
 			t.Errorf("%s: %q, want %q", c.line, got, c.want)
 		}
 	}

@@ -152,7 +152,7 @@ func (w scaledWriter) parts() []ScaledPart {
 			texts = append(texts, s.Text)
 		}
 	}
-	mentions := amount.InSteps(w.r, texts)
+	mentions := amount.InSteps(w.r, amount.Lines(w.r), texts)
 	var parts []ScaledPart
 	n := 0
 	for i, p := range w.r.Body.Method {

@@ -36,7 +36,7 @@ var systemNames = map[amount.System]string{
 	amount.Written: "As written", amount.US: "US", amount.Metric: "Metric", amount.Weight: "By weight",
 }
 
-func scaler(r *content.Recipe) *Scaler {
+func scaler(r *content.Recipe, lines [][]amount.Line) *Scaler {
 	s := &Scaler{}
 	ids := keepingIDs(r)
 	for i, m := range amount.Makings(r) {
@@ -47,12 +47,12 @@ func scaler(r *content.Recipe) *Scaler {
 	for _, system := range amount.Systems {
 		s.Systems = append(s.Systems, Choice{string(system), systemNames[system]})
 	}
-	s.takeProduce(r)
+	s.takeProduce(r, lines)
 	return s
 }
 
 // takeProduce finds the line of the main produce.
-func (s *Scaler) takeProduce(r *content.Recipe) {
+func (s *Scaler) takeProduce(r *content.Recipe, lines [][]amount.Line) {
 	if len(r.Produce) == 0 {
 		return
 	}
@@ -60,10 +60,10 @@ func (s *Scaler) takeProduce(r *content.Recipe) {
 	if !ok {
 		return
 	}
-	for _, g := range r.Ingredients {
-		for _, i := range g.Items {
-			a, known := amount.Of(r, i)
-			if !known || validate.ClassifyItem(i.Item, i.Note).Produce.Name != food.Name {
+	for _, group := range lines {
+		for _, l := range group {
+			i, a := l.Item, l.Amount
+			if !l.Known || validate.ClassifyItem(i.Item, i.Note).Produce.Name != food.Name {
 				continue
 			}
 			for _, m := range amount.InNote(i) { // from about 2½ lb: as it is bought
@@ -131,12 +131,12 @@ type WeightNote struct {
 }
 
 // weightNotes are for the ingredients given by volume.
-func weightNotes(r *content.Recipe) []WeightNote {
+func weightNotes(lines [][]amount.Line) []WeightNote {
 	var notes []WeightNote
-	for _, g := range r.Ingredients {
-		for _, i := range g.Items {
-			a, ok := amount.Of(r, i)
-			if !ok || a.Grams == nil || a.Source == (validate.Source{}) || i.Amount.Unit.Dimension() != content.VolumeDim {
+	for _, group := range lines {
+		for _, l := range group {
+			i, a := l.Item, l.Amount
+			if !l.Known || a.Grams == nil || a.Source == (validate.Source{}) || i.Amount.Unit.Dimension() != content.VolumeDim {
 				continue
 			}
 			source, _, _ := strings.Cut(a.Source.Title, "; brix") // what follows is of its sugar

@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"stillroom/build/amount"
 	"stillroom/content"
 )
 
@@ -19,7 +20,7 @@ func TestScalerTakesProduce(t *testing.T) {
 			Produce:     []content.Field[string]{{V: c.produce}},
 			Ingredients: []content.Group{{Items: []content.Ingredient{content.ParseIngredient(c.line)}}},
 		}
-		s := scaler(r)
+		s := scaler(r, amount.Lines(r))
 		have, _, _ := strings.Cut(s.Have, "|")
 		var units []string
 		for _, u := range s.Units {
@@ -37,7 +38,7 @@ func TestWeightNotes(t *testing.T) {
 		content.ParseIngredient("2 cups (380 g) brown sugar, packed"), // the recipe's own weight needs no source
 		content.ParseIngredient("2 lb plums"),                         // nor does what is weighed
 	}}}}
-	notes := weightNotes(r)
+	notes := weightNotes(amount.Lines(r))
 	if len(notes) != 1 || notes[0].Item != "sugar" || !strings.HasPrefix(notes[0].Source, "USDA National Nutrient Database") {
 		t.Errorf("got %+v", notes)
 	}

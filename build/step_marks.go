@@ -11,19 +11,19 @@ import (
 )
 
 // markedSteps are the steps with what markSteps sets apart.
-func markedSteps(r *content.Recipe, parts []Part) []Part {
+func markedSteps(r *content.Recipe, lines [][]amount.Line, parts []Part) []Part {
 	parts = slices.Clone(parts)
 	for i := range parts {
 		parts[i].Steps = slices.Clone(parts[i].Steps)
 	}
-	markSteps(r, parts)
+	markSteps(r, lines, parts)
 	return parts
 }
 
 // markSteps sets apart what a reader's batch and clock change in the steps:
 // amounts of listed ingredients, and times. What belongs to the canner is left
 // alone: its minutes are those of the table, by altitude and by jar.
-func markSteps(r *content.Recipe, parts []Part) {
+func markSteps(r *content.Recipe, lines [][]amount.Line, parts []Part) {
 	var steps []*Step
 	var texts []words
 	for i := range parts {
@@ -37,7 +37,7 @@ func markSteps(r *content.Recipe, parts []Part) {
 		plain[i] = w.text
 	}
 	way := onlyCanned(r)
-	for i, ms := range amount.InSteps(r, plain) {
+	for i, ms := range amount.InSteps(r, lines, plain) {
 		var marks []mark
 		for _, m := range ms {
 			marks = append(marks, mark{m.Start, m.End, `<span class="q" data-amount="` + html.EscapeString(m.Amount.Data()) + `">`, "</span>"})

@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"stillroom/build/amount"
 	"stillroom/content"
 )
 
@@ -17,7 +18,7 @@ func withMarks(t *testing.T, yaml string, steps ...string) []string {
 	for _, s := range steps {
 		parts[0].Steps = append(parts[0].Steps, Step{HTML: template.HTML(s)})
 	}
-	markSteps(r, parts)
+	markSteps(r, amount.Lines(r), parts)
 	var got []string
 	for _, s := range parts[0].Steps {
 		text := strings.NewReplacer("\u00a0", " ", "</span>", "}").Replace(string(s.HTML))

@@ -1,11 +1,15 @@
 package build
 
-import "stillroom/content"
+import (
+	"stillroom/build/amount"
+	"stillroom/content"
+)
 
 // A told recipe is what its page and its card both tell, found once for both
 // where one is made soon after the other.
 type told struct {
 	*content.Recipe
+	lines       [][]amount.Line
 	method      Method
 	ingredients []IngredientGroup
 	keeping     []KeepingBlock
@@ -17,5 +21,6 @@ func (e *edition) tell(r *content.Recipe) (told, error) {
 	if err != nil {
 		return told{}, err
 	}
-	return told{r, m, ingredientGroups(r), e.keepingBlocks(r), asked(r)}, nil
+	lines := amount.Lines(r)
+	return told{r, lines, m, ingredientGroups(r, lines), e.keepingBlocks(r), asked(r)}, nil
 }

@@ -20,13 +20,14 @@ type Mention struct {
 // with it, and if it is the listed amount, or part of it: "2 cups of the
 // sugar", or several that add up. A volume or a weight of what is not listed
 // grows too: "return 4 cups of juice to the pan". What goes into each jar never
-// counts, nor does a number that is no amount of any food.
-func InSteps(r *content.Recipe, steps []string) [][]Mention {
+// counts, nor does a number that is no amount of any food. The lines are those
+// that Lines gives.
+func InSteps(r *content.Recipe, lines [][]Line, steps []string) [][]Mention {
 	f := finder{r: r, found: make([][]Mention, len(steps))}
-	for _, g := range r.Ingredients {
-		for _, i := range g.Items {
-			if a, ok := Of(r, i); ok {
-				f.listed = append(f.listed, &listed{Ingredient: i, amount: a, words: nameWords(i.Item)})
+	for _, group := range lines {
+		for _, l := range group {
+			if l.Known {
+				f.listed = append(f.listed, &listed{Ingredient: l.Item, amount: l.Amount, words: nameWords(l.Item.Item)})
 			}
 		}
 	}

@@ -10,7 +10,7 @@ import (
 // mentioned gives the words of the amounts that are found in some steps.
 func mentioned(r *content.Recipe, steps ...string) []string {
 	var all []string
-	for n, ms := range InSteps(r, steps) {
+	for n, ms := range InSteps(r, Lines(r), steps) {
 		for _, m := range ms {
 			all = append(all, steps[n][m.Start:m.End])
 		}
@@ -101,7 +101,7 @@ func TestInStepsOfUnlisted(t *testing.T) {
 // The ingredient lends its mention all that must be known to write it.
 func TestMentionIsOfItsIngredient(t *testing.T) {
 	r := recipeOf("4 cups 5% white vinegar")
-	ms := InSteps(r, []string{"Boil the 4 cups of white vinegar."})
+	ms := InSteps(r, Lines(r), []string{"Boil the 4 cups of white vinegar."})
 	if len(ms[0]) != 1 || ms[0][0].Amount.Data() != "4 cup|238|+q" {
 		t.Errorf("found %v", ms)
 	}

@@ -9,6 +9,27 @@ import (
 	"stillroom/validate"
 )
 
+// A Line is a line of the list of ingredients, and how much it asks for.
+type Line struct {
+	Item   content.Ingredient
+	Amount Amount
+	Known  bool // the line gives an amount that could be read
+}
+
+// Lines gives the lines of a recipe, group by group.
+func Lines(r *content.Recipe) [][]Line {
+	var groups [][]Line
+	for _, g := range r.Ingredients {
+		var lines []Line
+		for _, i := range g.Items {
+			a, known := Of(r, i)
+			lines = append(lines, Line{i, a, known})
+		}
+		groups = append(groups, lines)
+	}
+	return groups
+}
+
 // Of gives how much of an ingredient a recipe asks for. It reports false for a
 // line that gives no amount that could be read.
 func Of(r *content.Recipe, i content.Ingredient) (Amount, bool) {
