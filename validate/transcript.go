@@ -23,8 +23,10 @@ func textOfEpisode(e *content.Episode, s *content.Site) *Text {
 	t.passages = append(t.passages, readBody(e.Body, &t.cutter)...)
 	if e.Transcript.V != "" && s != nil && s.FS != nil {
 		name := path.Join(path.Dir(e.File), e.Transcript.V)
-		_, known := s.Media[name]
-		if data, err := fs.ReadFile(s.FS, name); known && err == nil {
+		if _, known := s.Media[name]; !known {
+			return t
+		}
+		if data, err := fs.ReadFile(s.FS, name); err == nil {
 			t.passages = append(t.passages, readTranscript(name, data, &t.cutter)...)
 		}
 	}
