@@ -17,8 +17,12 @@ import (
 
 var update = flag.Bool("update", false, "write what is printed into testdata/script")
 
+// programs are what the test binary is under other names; a system may add its
+// own.
+var programs = map[string]func(){"stillroom": main, "floor": floorMain}
+
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"stillroom": main, "floor": floorMain})
+	testscript.Main(m, programs)
 }
 
 // Each script is a session at a keyboard: what is typed, what is printed, what
