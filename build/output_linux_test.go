@@ -27,6 +27,13 @@ func TestMain(m *testing.M) {
 	if dir := os.Getenv("STILLROOM_WRITE_ON_FULL_DISK"); dir != "" {
 		writeOnFullDisk(dir)
 	}
+	if dir := os.Getenv("STILLROOM_WRITE_SECOND"); dir != "" {
+		if _, err := (Output{Dir: dir}).Write(second); err != nil {
+			fmt.Fprintln(os.Stderr, err)
+			os.Exit(1)
+		}
+		os.Exit(0)
+	}
 	os.Exit(m.Run())
 }
 
