@@ -38,7 +38,7 @@ const (
 )
 
 // drawLabels prints labels and gives the first page of them.
-func drawLabels(t *testing.T, sheet string, jars, start int, more ...string) image.Image {
+func drawLabels(t *testing.T, sheet string, jars, start int, more ...string) *image.RGBA {
 	t.Helper()
 	file := filepath.Join(t.TempDir(), "labels.pdf")
 	var stderr bytes.Buffer
@@ -64,13 +64,17 @@ func drawLabels(t *testing.T, sheet string, jars, start int, more ...string) ima
 	if err != nil {
 		t.Fatal(err)
 	}
-	return m
+	drawing, ok := m.(*image.RGBA)
+	if !ok {
+		t.Fatalf("poppler draws a %T", m)
+	}
+	return drawing
 }
 
 // measure looks for the ink of the labels from one number to another. Between
 // the labels and in the places of others there is none. The ink of each keeps so
 // far inside, in millimetres; at 0 it is that of its edge.
-func measure(t *testing.T, s labels.Sheet, m image.Image, from, to int, inside float64) {
+func measure(t *testing.T, s labels.Sheet, m *image.RGBA, from, to int, inside float64) {
 	t.Helper()
 	ours := make([]image.Rectangle, s.PerPage())
 	for n := range ours {
@@ -112,7 +116,7 @@ func millimetreRect(x0, y0, x1, y1 float64) image.Rectangle {
 }
 
 // inkIn is the smallest rectangle that holds all ink in a part of a drawing.
-func inkIn(m image.Image, part image.Rectangle) image.Rectangle {
+func inkIn(m *image.RGBA, part image.Rectangle) image.Rectangle {
 	var ink image.Rectangle
 	for y := part.Min.Y; y < part.Max.Y; y++ {
 		for x := part.Min.X; x < part.Max.X; x++ {
@@ -124,13 +128,10 @@ func inkIn(m image.Image, part image.Rectangle) image.Rectangle {
 	return ink
 }
 
-func isInk(m image.Image, x, y int) bool {
-	grey, _, _, _ := m.At(x, y).RGBA()
-	return grey < 0xf000
-}
+func isInk(m *image.RGBA, x, y int) bool { return m.RGBAAt(x, y).R < 0xf0 }
 
 // inkOutside finds ink that lies in none of the places, nor so near one.
-func inkOutside(m image.Image, places []image.Rectangle, near int) *image.Point {
+func inkOutside(m *image.RGBA, places []image.Rectangle, near int) *image.Point {
 	b := m.Bounds()
 	covered := image.NewGray(b)
 	for _, p := range places {
