@@ -11,11 +11,19 @@ export const flags = [
   '--disable-background-networking', '--disable-component-update', '--disable-sync',
 ];
 
+// start gives a browser with these flags and more; a process has one of each sort, which ends with it.
+const started = new Map();
+export async function start(...more) {
+  const sort = more.join(' ');
+  if (!(await started.get(sort))?.isConnected()) started.set(sort, chromium.launch({ executablePath: program, args: [...flags, ...more] }));
+  return started.get(sort);
+}
+
 // visit serves the site, opens each page in a fresh context, two at a time, and hands it, loaded, to look, which returns
 // its faults. prepare, if given, runs before the page is asked for.
 export async function visit(root, pages, options, look, prepare = async () => {}) {
   const server = await serve(root);
-  const browser = await chromium.launch({ executablePath: program, args: flags });
+  const browser = await start();
   const faults = pages.map(() => []);
   let next = 0;
   const worker = async () => {
@@ -31,7 +39,6 @@ export async function visit(root, pages, options, look, prepare = async () => {}
     }
   };
   await Promise.all([worker(), worker()]);
-  await browser.close();
   server.close();
   return faults.flat();
 }

@@ -1,8 +1,7 @@
 // What the checks of a recipe page in use share: each is a name, a page and what a reader does there, in a fresh
 // browser on a phone and on a desk. It hands its faults to say(), which puts the name of the use before each. A check may
 // have patience for its page: so many milliseconds.
-import { chromium } from 'playwright-core';
-import { flags, program } from './browser.mjs';
+import { start } from './browser.mjs';
 import { serve } from './serve.mjs';
 
 const devices = {
@@ -14,7 +13,7 @@ const devices = {
 // damaged to have a fault, a regular expression, it runs only the use that the fault names, on a phone, until it is found.
 export async function use(root, checks, fault) {
   const server = await serve(root);
-  const browser = await chromium.launch({ executablePath: program, args: [...flags, '--autoplay-policy=no-user-gesture-required'] });
+  const browser = await start('--autoplay-policy=no-user-gesture-required');
   const runs = fault ? checks.filter(({ name }) => fault.startsWith(name + ': ')).map(check => ({ ...check, device: 'phone', patience: 5000 }))
     : Object.keys(devices).flatMap(device => checks.map(check => ({ ...check, device })));
   const wanted = fault && new RegExp(fault);
@@ -27,7 +26,6 @@ export async function use(root, checks, fault) {
     }
   };
   await Promise.all([worker(), worker()]);
-  await browser.close();
   server.close();
   return { faults: faults.flat(), count: runs.length };
 }

@@ -46,6 +46,7 @@ function certificate() {
 // visit has a reader look, and reports the first fault.
 export async function visit(root, look) {
   const faults = [], { key, cert, print } = certificate();
+  changed.clear(); // a visit before this one may have ended anywhere
   let server, port = 0;
   const serve = async () => {
     server = https.createServer({ key, cert }, (request, response) => change(root, request, response));

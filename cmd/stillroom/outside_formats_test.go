@@ -92,8 +92,9 @@ func TestOutsideFormats(t *testing.T) {
 			writeTo(t, filepath.Join(s.dir, sort+"-"+filepath.Base(name)+".json"), asJSON(t, name))
 		}
 	}
+	c := newCrew(t)
 	for _, o := range formatCheckers {
-		t.Run(o.name, func(t *testing.T) { o.judge(t, s) })
+		t.Run(o.name, func(t *testing.T) { o.judge(t, c, s) })
 	}
 }
 

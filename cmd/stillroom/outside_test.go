@@ -1,7 +1,6 @@
 package main
 
 import (
-	"context"
 	"fmt"
 	"os"
 	"os/exec"
@@ -10,7 +9,6 @@ import (
 	"slices"
 	"strings"
 	"testing"
-	"time"
 )
 
 // The example site is published once and handed to checkers that others wrote: they, not we, say what good HTML, an
@@ -42,23 +40,23 @@ func TestOutside(t *testing.T) {
 	if testing.Short() {
 		t.Skip("the outside checkers take minutes; run without -short")
 	}
-	s := publishExample(t)
+	s, c := publishExample(t), newCrew(t)
 	t.Run("side by side", func(t *testing.T) {
 		for _, o := range slices.Concat(pageCheckers, stoveCheckers, searchCheckers, offlineCheckers, listeningCheckers, dataCheckers, feedCheckers, paperCheckers) {
 			t.Run(o.name, func(t *testing.T) {
 				t.Parallel()
-				o.judge(t, s)
+				o.judge(t, c, s)
 			})
 		}
 	})
-	t.Run(lighthouse.name, func(t *testing.T) { lighthouse.judge(t, s) }) // measures time, so it runs alone
+	t.Run(lighthouse.name, func(t *testing.T) { lighthouse.judge(t, c, s) }) // measures time, so it runs alone
 }
 
 // judge has the outsider accept the site and refuse each damaged copy of it.
-func (o outsider) judge(t *testing.T, s site) {
+func (o outsider) judge(t *testing.T, c *crew, s site) {
 	need(t, o.programs...)
 	t.Run("accepts", func(t *testing.T) {
-		if said, err := o.run(t, s); err != nil {
+		if said, err := c.run(t, o.command(s)); err != nil {
 			t.Errorf("%s (%s): %v\n%s", o.name, o.source, err, said)
 		}
 	})
@@ -67,7 +65,7 @@ func (o outsider) judge(t *testing.T, s site) {
 			damaged := s.damaged(t)
 			damaged.fault = d.says
 			d.do(t, damaged.dir)
-			said, err := o.run(t, damaged)
+			said, err := c.run(t, o.command(damaged))
 			if err == nil {
 				t.Errorf("%s accepted it\n%s", o.name, said)
 			} else if !regexp.MustCompile(d.says).MatchString(said) {
@@ -75,14 +73,6 @@ func (o outsider) judge(t *testing.T, s site) {
 			}
 		})
 	}
-}
-
-func (o outsider) run(t *testing.T, s site) (said string, err error) {
-	ctx, cancel := context.WithTimeout(t.Context(), 5*time.Minute)
-	defer cancel()
-	args := o.command(s)
-	out, err := exec.CommandContext(ctx, args[0], args[1:]...).CombinedOutput()
-	return string(out), err
 }
 
 // script is the command that runs a script of .ci/checks.
