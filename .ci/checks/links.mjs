@@ -1,5 +1,5 @@
 // Every link of every page, by linkinator: pages, pictures, scripts, what CSS and structured data point at, and the
-// fragments.   node links.mjs SITE [ADDRESS]
+// fragments.   node links.mjs SITE [ADDRESS [FILE...]]   with files, only the links of those pages, and those in CSS and feeds
 // Links to the site's own address are followed in this copy; links to others are not followed. Feeds and the sitemap,
 // which linkinator does not read, are searched for addresses of the site.
 import { Readable } from 'node:stream';
@@ -8,7 +8,7 @@ import { extractFragmentIds, getLinks } from './node_modules/linkinator/build/sr
 import { serve } from './serve.mjs';
 import { address, files, read, report } from './site.mjs';
 
-const [root, home = canonical()] = process.argv.slice(2);
+const [root, home = canonical(), ...only] = process.argv.slice(2);
 const server = await serve(root);
 // canonical is the site's address, as its first page tells it; without one, nothing begins with it.
 function canonical() {
@@ -17,7 +17,7 @@ function canonical() {
 const own = new RegExp('^' + home.replace(/\/$/, '').replaceAll('.', '\\.') + '(?=/|$)');
 const local = link => link.replace(own, server.url);
 const short = link => link?.replace(server.url, '');
-const pages = files(root, '.html');
+const pages = only.length ? only : files(root, '.html');
 const faults = [];
 
 // The addresses. Every page and stylesheet is a start of its own: linkinator reads nothing else.
@@ -35,18 +35,18 @@ for (const { url, status, state, parent } of followed) {
 }
 
 // The fragments. linkinator itself looks for one only in a page that it happens to read after the link to it.
-const ids = new Map();
-const linksOf = new Map();
-for (const page of pages) {
-  const url = server.url + address(page);
-  ids.set(url, await extractFragmentIds(Readable.from([read(root, page)])));
-  linksOf.set(url, await getLinks(Readable.from([read(root, page)]), url));
+const named = new Map(files(root, '.html').map(page => [server.url + address(page), page]));
+const known = new Map();
+async function ids(url) {
+  if (!known.has(url) && named.has(url)) known.set(url, await extractFragmentIds(Readable.from([read(root, named.get(url))])));
+  return known.get(url);
 }
 let seen = 0;
-for (const [page, found] of linksOf) {
+for (const page of pages) {
+  const found = await getLinks(Readable.from([read(root, page)]), server.url + address(page));
   seen += found.length;
   for (const { url, fragment } of found) {
-    if (fragment && ids.get(local(url.href))?.has(fragment) === false) faults.push(`${short(page)}: no #${fragment} in ${short(local(url.href))}`);
+    if (fragment && (await ids(local(url.href)))?.has(fragment) === false) faults.push(`${address(page)}: no #${fragment} in ${short(local(url.href))}`);
   }
 }
 

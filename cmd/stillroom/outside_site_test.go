@@ -21,6 +21,7 @@ type site struct {
 	timed   []string // the path of each page whose speed is measured
 	recipes []string // every recipe page, as a file of dir
 	data    []string // every file with structured data
+	linking []string // the pages whose links are followed, as files of dir; if none, all
 }
 
 // damaged is a copy to damage, of which only the first page of each sort is looked at. Its files are links to those of
@@ -45,7 +46,7 @@ func (s site) damaged(t *testing.T) site {
 	return site{
 		dir: dir, address: s.address, pages: []string{filepath.Join(dir, home), filepath.Join(dir, page)},
 		kinds: []string{"/"}, timed: []string{"/"},
-		recipes: []string{page}, data: []string{page, filepath.Join(filepath.Dir(page), "recipe.json")},
+		recipes: []string{page}, data: []string{page, filepath.Join(filepath.Dir(page), "recipe.json")}, linking: []string{home},
 	}
 }
 
