@@ -35,12 +35,7 @@ func TestPowerCut(t *testing.T) {
 // watched publishes the second site in a process of its own, and gives the calls that it made, in turn.
 func watched(t *testing.T, dir string) []string {
 	t.Helper()
-	if _, err := exec.LookPath("strace"); err != nil {
-		if os.Getenv("STILLROOM_CHECKERS") == "required" {
-			t.Fatal(err)
-		}
-		t.Skip("missing: strace. To get it: apt-get install -y --no-install-recommends strace")
-	}
+	needStrace(t)
 	notes := filepath.Join(t.TempDir(), "calls")
 	cmd := exec.Command("strace", "-f", "-y", "-qq", "-s0", "-o", notes, "-e", "trace=openat,mkdirat,linkat,renameat,renameat2,unlinkat,"+
 		"write,pwrite64,copy_file_range,sendfile,splice,ftruncate,fsync,fdatasync,syncfs,sync", os.Args[0])
@@ -69,4 +64,15 @@ func watched(t *testing.T, dir string) []string {
 		}
 	}
 	return calls
+}
+
+// needStrace skips the test where there is no strace, and fails it where all checkers must be there.
+func needStrace(t *testing.T) {
+	t.Helper()
+	if _, err := exec.LookPath("strace"); err != nil {
+		if os.Getenv("STILLROOM_CHECKERS") == "required" {
+			t.Fatal(err)
+		}
+		t.Skip("missing: strace. To get it: apt-get install -y --no-install-recommends strace")
+	}
 }
