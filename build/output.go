@@ -34,8 +34,9 @@ type Written struct {
 // one. A file system that cannot exchange folders gets one file after another.
 //
 // Write replaces nothing that it did not make: if the output holds other
-// files, the error names them, and nothing is changed. After any other error
-// the earlier site is as it was.
+// files, the error names them, and nothing is changed. If somebody puts files
+// there while it writes, the earlier site is kept beside the new one, and the
+// error names both. After any other error the earlier site is as it was.
 func (o Output) Write(files []File) (Written, error) {
 	return o.write(files, exchange)
 }
@@ -73,7 +74,11 @@ func (o Output) write(files []File, exchange func(a, b string) error) (Written, 
 	if err != nil {
 		return Written{}, err
 	}
-	next.remove() // by now this is the old site; a rest is cleared by the next run
+	next.made = old.made // after an exchange this is the old site
+	if foreign, err := next.foreign(); w.OneStep && err == nil && len(foreign) > 0 {
+		return Written{}, fmt.Errorf("%s is published; but meanwhile files were put into the site before it, which is kept as %s for their sake: %s", o.Dir, next.dir, some(foreign))
+	}
+	next.remove() // a rest is cleared by the next run
 	if !w.OneStep {
 		filled = time.Now()
 	}
