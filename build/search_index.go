@@ -49,21 +49,23 @@ func (e *edition) index() searchIndex {
 	var list wordList
 	var ix searchIndex
 	for _, words := range shardsOf(holds) {
-		f := searchFile(fmt.Sprintf("part-%d", len(list.Shards)), entriesOf(entries, holds, words))
+		places := placesOf(holds, words)
+		f := searchFile(fmt.Sprintf("part-%d", len(list.Shards)), func() any { return entriesAt(entries, places) })
 		ix.files = append(ix.files, f)
 		list.Shards = append(list.Shards, "/"+f.Path)
 		list.Words = append(list.Words, strings.Join(words, " "))
 	}
-	f := searchFile("words", list)
+	f := searchFile("words", func() any { return list })
 	ix.files, ix.words = append(ix.files, f), "/"+f.Path
 	return ix
 }
 
 // searchFile has the hash of its bytes in its name: a list and its shards that
-// are of two editions never meet.
-func searchFile(name string, v any) File {
-	data := mustJSON(v)
-	return NewFile("search/"+strings.TrimPrefix(hashed(name+".json", data), "/assets/"), data)
+// are of two editions never meet. An entry stands in many shards, so these are
+// made again when they are written, and not held.
+func searchFile(name string, v func() any) File {
+	address := hashed(name+".json", mustJSON(v()))
+	return madeLater("search/"+strings.TrimPrefix(address, "/assets/"), func() ([]byte, error) { return mustJSON(v()), nil })
 }
 
 // shardsOf parts all words, in alphabetical order, where a shard is full.
@@ -95,16 +97,21 @@ func shardsOf(holds map[string][]int) [][]string {
 	return shards
 }
 
-// entriesOf gives the entries of a shard, each as its name, its address, its
-// sort, its fill and what else it can be found by.
-func entriesOf(all []Entry, holds map[string][]int, words []string) [][5]string {
+// placesOf gives the places of the entries of a shard, in order.
+func placesOf(holds map[string][]int, words []string) []int {
 	var places []int
 	for _, w := range words {
 		places = append(places, holds[w]...)
 	}
 	slices.Sort(places)
+	return slices.Clone(slices.Compact(places))
+}
+
+// entriesAt gives entries, each as its name, its address, its sort, its fill and
+// what else it can be found by.
+func entriesAt(all []Entry, places []int) [][5]string {
 	var entries [][5]string
-	for _, i := range slices.Compact(places) {
+	for _, i := range places {
 		en := all[i]
 		entries = append(entries, [5]string{en.Name, en.Address, en.Sort, en.Fill, en.Words})
 	}
