@@ -89,7 +89,11 @@ func (tr trial) foundFresh(t *testing.T, bases map[string][]byte) []string {
 func (tr trial) foundInEpisode(slug, in string, recipe []byte) []string {
 	r, _ := content.ReadRecipe("content/recipes/"+slug+".md", recipe)
 	r.Slug = slug
-	s := &content.Site{Recipes: []*content.Recipe{r}, FS: fstest.MapFS{}}
+	s := &content.Site{
+		Recipes: []*content.Recipe{r},
+		Media:   map[string]content.File{"content/episodes/a.vtt": {}},
+		FS:      fstest.MapFS{},
+	}
 	notes, spoken := tr.sentence, "Hello."
 	if in == "spoken" {
 		notes, spoken = "Hello.", tr.sentence
