@@ -18,6 +18,12 @@ type opener struct {
 // mostAnchors is how many different anchors there may be.
 const mostAnchors = 2048
 
+// An anchorSet holds anchors below mostAnchors.
+type anchorSet [mostAnchors / 64]uint64
+
+func (set *anchorSet) add(n uint16)      { set[n/64%(mostAnchors/64)] |= 1 << (n % 64) }
+func (set *anchorSet) has(n uint16) bool { return set[n/64%(mostAnchors/64)]&(1<<(n%64)) != 0 }
+
 // index notes for each word the phrases that it may open, and the anchors that
 // it is of.
 func (l *lexicon) index() {

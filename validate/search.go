@@ -13,13 +13,12 @@ type hit struct {
 // search finds the phrases of a sentence, from its end on: of each word it knows
 // the anchors that stand behind it.
 func (l *lexicon) search(s *sentence, found []hit) []hit {
-	var few [mostAnchors / 64]uint64
-	there := bitset(few[:])
+	var there anchorSet
 	there.add(0)
 	for i := s.len() - 1; i >= 0; i-- {
 		w := &l.words[s.at(i).id]
 		for _, o := range slices.Backward(l.openers[w.openers.from:w.openers.to]) {
-			if !there.has(int(o.anchors[0])) || !there.has(int(o.anchors[1])) {
+			if !there.has(o.anchors[0]) || !there.has(o.anchors[1]) {
 				continue
 			}
 			p := &l.phrases[o.phrase]
@@ -28,7 +27,7 @@ func (l *lexicon) search(s *sentence, found []hit) []hit {
 			}
 		}
 		for _, n := range l.anchors[w.anchors.from:w.anchors.to] {
-			there.add(int(n))
+			there.add(n)
 		}
 	}
 	slices.Reverse(found)
