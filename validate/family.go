@@ -47,6 +47,7 @@ const (
 	famOpened
 	famEat
 	famVegetable
+	famArticle
 	familyCount
 )
 
@@ -59,10 +60,12 @@ var familyNames = [familyCount]string{
 	famHerb: "herb", famOil: "oil", famJuice: "juice", famDetermine: "determine", famAuthority: "authority",
 	famSay: "say", famYes: "yes", famThat: "that", famPlace: "place", famMore: "more", famApprox: "approx",
 	famStove: "stove", famGerm: "germ", famOpened: "opened", famEat: "eat", famVegetable: "vegetable",
+	famArticle: "article",
 }
 
 var familyWords = [familyCount]string{
 	famJar:      "jar~ bottle~ pints quarts halfpints pint quart",
+	famArticle:  "a an couple",
 	famIt:       "it them em these those they each mine hers ours theirs yours",
 	famLid:      "lid~ cap~ top tops flats disc~ disk~ dome~",
 	famBand:     "band~ ring~ screwband~ screwtop~",

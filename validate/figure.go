@@ -86,7 +86,7 @@ func (s *sentence) figures() []mention {
 	}
 	s.counted = true
 	for i := 0; i < s.len(); {
-		if s.at(i).number().set() || s.isNumeral(i) {
+		if t := s.at(i); t.counts && (t.number().set() || s.isNumeral(i)) {
 			if f, ok := s.figureAt(i); ok {
 				s.figs = append(s.figs, f)
 				i = f.to

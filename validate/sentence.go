@@ -48,8 +48,10 @@ func (s *sentence) has(f family) bool { return s.families&(1<<f) != 0 }
 // sift makes the sieves.
 func (s *sentence) sift() {
 	for i := range s.len() {
-		id := s.at(i).id
-		s.families |= s.lex.words[id].families
+		t := s.at(i)
+		fs := s.lex.words[t.id].families
+		t.counts = fs&(1<<famNumeral|1<<famArticle) != 0 || t.number().set()
+		s.families |= fs
 		s.marks.add(s.word(i))
 	}
 }

@@ -10,6 +10,7 @@ type token struct {
 	quoted     bool
 	bracketed  bool
 	simple     bool // a word of plain letters, all of them in its id
+	counts     bool // a number may begin here
 }
 
 // number is the value of a number in digits; the zero ratio for a word.
