@@ -47,13 +47,15 @@ func (s *sentence) readHeights() []height {
 	return hs
 }
 
+var higherWords = fewOf("above higher beyond over")
+
 // namedHeights gives those without a figure: at sea level, and "above that".
 func (s *sentence) namedHeights() (hs []height) {
 	for i := range s.len() {
 		if s.isAny(i, "sea") && s.isAny(i+1, "level") {
 			hs = append(hs, height{span: span{from: new(big.Rat), to: new(big.Rat)}, at: i})
 		}
-		if s.isAny(i, "above higher beyond over") && (s.isAny(i+1, "that") || i+1 == s.len() || s.at(i).after != 0) && !s.isAny(i-1, "or and as") {
+		if s.isOne(i, &higherWords) && (s.isAny(i+1, "that") || i+1 == s.len() || s.at(i).after != 0) && !s.isAny(i-1, "or and as") {
 			hs = append(hs, height{top: true, at: i})
 		}
 	}

@@ -7,6 +7,8 @@ import (
 	"stillroom/content"
 )
 
+var notJars = fewOf("pot pan kettle saucepan stockpot of basket box boxes carton freezer bag bags bowl container containers water vinegar measure")
+
 // jarAt gives the size of jar that is named at a word: pints, quart jars, each
 // half-pint; empty for an amount or a pot, as 2 quarts of water and an 8-quart
 // pot.
@@ -27,7 +29,7 @@ func (s *sentence) jarAt(i int) string {
 	default:
 		return ""
 	}
-	if s.isAny(i+1, "pot pan kettle saucepan stockpot of basket box boxes carton freezer bag bags bowl container containers water vinegar measure") && s.at(i).after == 0 {
+	if s.isOne(i+1, &notJars) && s.at(i).after == 0 {
 		return ""
 	}
 	before := i - 1

@@ -25,10 +25,12 @@ const otherJobs = `rest~ simmer~ cook~ stand~ cool~ wait~ soak~ sit~ steep~ blan
 // jobFamilies are the families that tell a job.
 const jobFamilies families = 1<<famSterilise | 1<<famProcess | 1<<famOtherJob
 
+var notDuring = fewOf("within every last first before each")
+
 // jobOf tells what a time is spent on, by the words around it: those just
 // behind it, else the nearest verb before it, else the sentence before.
 func (s *sentence) jobOf(f mention) job {
-	if s.isAny(f.from-1, "within every last first before each") {
+	if s.isOne(f.from-1, &notDuring) {
 		return jobOther
 	}
 	j := s.jobBehind(f)
@@ -88,6 +90,13 @@ func (s *sentence) jobBehind(f mention) job {
 var jobWords = fewOf(`vent venting vented vents exhaust exhausting boil boils boiling boiled in into pressure
 	clock timer timing count counted counting timed time hold holding keep keeping maintain maintaining`)
 
+var (
+	ventWords   = fewOf("vent venting vented vents exhaust exhausting")
+	boilWords   = fewOf("boil boils boiling boiled")
+	timingWords = fewOf("clock timer timing count counted counting timed")
+	holdWords   = fewOf("hold holding keep keeping maintain maintaining")
+)
+
 // jobBefore finds the nearest word before a place that tells the job.
 func (s *sentence) jobBefore(i int) job {
 	for k := i - 1; k >= 0; k-- {
@@ -98,9 +107,9 @@ func (s *sentence) jobBefore(i int) job {
 			continue
 		}
 		switch {
-		case s.isAny(k, "vent venting vented vents exhaust exhausting"):
+		case s.isOne(k, &ventWords):
 			return jobVent
-		case s.isAny(k, "boil boils boiling boiled") && !s.isAny(k+1, "water"):
+		case s.isOne(k, &boilWords) && !s.isAny(k+1, "water"):
 			if j := s.boils(k, i); j != jobUnknown {
 				return j
 			}
@@ -115,9 +124,9 @@ func (s *sentence) jobBefore(i int) job {
 			return jobProcess // "quarts go in for 45 minutes"
 		case s.isAny(k, "pressure") && s.isAny(k-1, "at under full"):
 			return jobProcess
-		case s.isAny(k, "clock timer timing count counted counting timed"), s.isAny(k, "time") && s.is(k+1, famIt):
+		case s.isOne(k, &timingWords), s.isAny(k, "time") && s.is(k+1, famIt):
 			return jobProcess
-		case s.isAny(k, "hold holding keep keeping maintain maintaining") && s.anyIn("pressure", k, min(k+3, i)):
+		case s.isOne(k, &holdWords) && s.anyIn("pressure", k, min(k+3, i)):
 			return jobProcess // "hold the pressure for 20 minutes"
 		case s.is(k, famOtherJob):
 			if s.isAny(k, "keep leave let hold keeping leaving") && s.inBoilingWater(k, i) {

@@ -19,6 +19,8 @@ an oven at 160 °F for 30 minutes, before it is put away.`,
 	CheckText: checkOutdoorDried,
 }
 
+var outOfDoors = fewOf("sun outdoors outside sunshine porch roof line")
+
 func checkOutdoorDried(t *Text) []Finding {
 	if t.Recipe == nil || !t.hasWay(content.Drying) {
 		return nil
@@ -27,7 +29,7 @@ func checkOutdoorDried(t *Text) []Finding {
 	at := 0
 	for s := range t.sentences(placeStep, placeHead) {
 		for i := range s.len() {
-			if s.isAny(i, "sun outdoors outside sunshine porch roof line") && outdoors == nil && s.near("dry dries drying dried lay spread hang set leave") && s.stance(hit{from: i, to: i + 1}) == told {
+			if s.isOne(i, &outOfDoors) && outdoors == nil && s.near("dry dries drying dried lay spread hang set leave") && s.stance(hit{from: i, to: i + 1}) == told {
 				outdoors, at = s, i
 			}
 		}

@@ -49,11 +49,13 @@ func (r *backward) leaves(i int) bool {
 // thing here.
 func (s *sentence) isVerbNoun(i int) bool { return i > 0 && s.is(i-1, famDetermine) }
 
+var listHeads = fewOf("never not don't don'ts nots avoid do following these things methods ways mistakes myths processes recommended advised safe unsafe dangerous list out canning shortcuts practices")
+
 // introduces reports whether the words before a colon announce a list of what
 // is not done: "Never do any of these:", "Not recommended:".
 func (s *sentence) introduces(colon int) bool {
 	from, _ := s.clause(colon)
-	if s.isAny(colon, "never not don't don'ts nots avoid do following these things methods ways mistakes myths processes recommended advised safe unsafe dangerous list out canning shortcuts practices") {
+	if s.isOne(colon, &listHeads) {
 		return true
 	}
 	return colon-from < 2 || s.find(famThat, from, colon) >= 0

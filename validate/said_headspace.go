@@ -58,6 +58,8 @@ func (s *sentence) headspaces() (found []mention) {
 	return found
 }
 
+var headspaceWords = fewOf("headspace headroom head-room airspace")
+
 // isHeadspace reports whether a length is that of the gap below the rim: it
 // stands near the word, or is counted from the rim.
 func (s *sentence) isHeadspace(f mention) bool {
@@ -65,7 +67,7 @@ func (s *sentence) isHeadspace(f mention) bool {
 		return s.anyIn("below", f.to, f.to+2) && s.anyIn("rim top", f.to, f.to+4)
 	}
 	for k := f.to; k < min(f.to+6, s.len()); k++ {
-		if s.isAny(k, "headspace headroom head-room airspace") || s.isAny(k, "head air") && s.isAny(k+1, "space room") {
+		if s.isOne(k, &headspaceWords) || s.isAny(k, "head air") && s.isAny(k+1, "space room") {
 			return true
 		}
 		if s.isAny(k, "rim brim lip") && s.anyIn("from of below to", f.to, k) || s.isAny(k, "top") && s.anyIn("from at of", f.to, k) && s.near("jar jars bottle") {

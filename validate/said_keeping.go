@@ -47,6 +47,8 @@ func checkSaidKeeping(t *Text) []Finding {
 	return fs
 }
 
+var keepWords = fewOf("keep keeps kept store stored stores last lasts lasting stays")
+
 // keepsFor reports whether a time of days or more is how long something keeps.
 func (s *sentence) keepsFor(f mention) bool {
 	switch f.unit {
@@ -67,7 +69,7 @@ func (s *sentence) keepsFor(f mention) bool {
 		if parts(s.at(k).after) {
 			return false
 		}
-		if s.isAny(k, "keep keeps kept store stored stores last lasts lasting stays") || s.isAny(k, "good fine safe") && s.anyIn("for up", k, f.from) {
+		if s.isOne(k, &keepWords) || s.isAny(k, "good fine safe") && s.anyIn("for up", k, f.from) {
 			return true
 		}
 		if s.isAny(k, "within") || s.isAny(k, "to") && s.isAny(k-1, "up") && s.anyOf("keep keeps store refrigerator fridge freezer shelf pantry refrigerate") {

@@ -1,12 +1,14 @@
 package validate
 
+var brimWords = fewOf("brim rim lip")
+
 // toTheBrim reports jars that are filled up, with no headspace at all.
 func (t *Text) toTheBrim(s *sentence) []Finding {
 	if !s.has(famFill) || len(s.headspaces()) > 0 || s.anyOf("almost nearly within below short crock") {
 		return nil
 	}
 	for i := range s.len() {
-		if !s.isAny(i, "brim rim lip") || !s.anyIn("to", i-3, i) && !s.anyIn("full", i-2, i) || s.isAny(i, "rim lip") && !s.anyIn("up", i-4, i) {
+		if !s.isOne(i, &brimWords) || !s.anyIn("to", i-3, i) && !s.anyIn("full", i-2, i) || s.isAny(i, "rim lip") && !s.anyIn("up", i-4, i) {
 			continue
 		}
 		right := t.headspacesFor(s)

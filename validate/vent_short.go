@@ -94,6 +94,9 @@ func neverVented(t *Text) []Finding {
 // lets reports whether the sentence has one of the words, and not as the name of
 // a part: "the vent pipe".
 func (s *sentence) lets(few string) bool {
+	if !s.anyOf(few) {
+		return false
+	}
 	for i := range s.len() {
 		if s.isAny(i, few) && !s.isAny(i+1, "pipe port tube stem") {
 			return true

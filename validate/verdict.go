@@ -73,12 +73,14 @@ func (s *sentence) endsIn(i int, ending string) bool {
 	return len(w) > len(ending)+1 && strings.HasSuffix(w, ending)
 }
 
+var clauseWords = fewOf("but because so if when while that which who")
+
 // deniedAfter reports whether a denial is said of the hit before another
 // thought begins: "... does not seal them".
 func (s *sentence) deniedAfter(h hit) bool {
 	const far = 12
 	for i := h.to; i < min(s.len(), h.to+far); i++ {
-		if parts(s.at(i-1).after) || s.isAny(i, "but because so if when while that which who") {
+		if parts(s.at(i-1).after) || s.isOne(i, &clauseWords) {
 			return false
 		}
 		if s.isAny(i, "and") && (s.is(i+1, famOrder) || s.is(i+1, famSubject)) {
