@@ -44,7 +44,7 @@ const size = file => fs.statSync(path.join(root, file), { throwIfNoEntry: false 
 async function quiet() {
   for (let before = -1; before !== asked.length;) {
     before = asked.length;
-    await new Promise(later => setTimeout(later, 200));
+    await new Promise(later => setTimeout(later, 100));
   }
 }
 
