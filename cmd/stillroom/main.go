@@ -19,10 +19,15 @@ const (
 	failed    = 2 // the command could not do its work
 )
 
+// seldom is by how many per cent memory grows between two collections of
+// garbage: a site is read once and kept, and collecting often costs a third of
+// the time.
+const seldom = 400
+
 // run does what the arguments ask for, and gives the exit status. Results go to
 // stdout, messages to stderr.
 func run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	debug.SetGCPercent(400) // a site is read once and kept: collecting often costs a third of the time
+	debug.SetGCPercent(seldom)
 	p := &program{in: stdin, out: stdout, err: stderr}
 	if page, ok := helpFor(args); ok {
 		fmt.Fprint(p.out, page)
