@@ -144,7 +144,7 @@ func checkEpisode(e *content.Episode, s *content.Site, rules []*Rule) []Finding 
 }
 
 // checkText runs the rules that read on what a recipe, an episode or a page
-// says.
+// says. The text may be used no more.
 func checkText(t *Text, rules []*Rule) []Finding {
 	var fs []Finding
 	for _, rule := range rules {
@@ -155,6 +155,7 @@ func checkText(t *Text, rules []*Rule) []Finding {
 			fs = append(fs, rule.stamp(rule.CheckText(t))...)
 		}
 	}
+	t.putAway()
 	return fs
 }
 

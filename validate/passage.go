@@ -2,6 +2,7 @@ package validate
 
 import (
 	"strings"
+	"sync"
 
 	"stillroom/content"
 )
@@ -96,8 +97,16 @@ type cutter struct {
 	ends   room[sentence]
 }
 
-func newCutter(l *lexicon) cutter {
-	return cutter{lex: l, tokens: room[token]{size: 300}, ends: room[sentence]{size: 20}}
+// cutters are those that no text has at present, with their room.
+var cutters = sync.Pool{New: func() any {
+	return &cutter{lex: learnt(), tokens: room[token]{size: 300}, ends: room[sentence]{size: 20}}
+}}
+
+// putAway lets another text have the room.
+func (c *cutter) putAway() {
+	c.tokens.clear()
+	c.ends.clear()
+	cutters.Put(c)
 }
 
 // cut makes a passage ready: in small letters, in sentences, with what the

@@ -24,3 +24,17 @@ func TestRoomKeepsListsApart(t *testing.T) {
 		}
 	}
 }
+
+func TestRoomIsUsedAgain(t *testing.T) {
+	r := room[int]{size: 4}
+	fill := func() {
+		for range 8 {
+			r.kept(append(r.list(2), 1, 2))
+		}
+		r.clear()
+	}
+	fill() // it learns how much comes
+	if n := testing.AllocsPerRun(10, fill); n > 1.0/5 {
+		t.Errorf("%v allocations to fill it again", n)
+	}
+}

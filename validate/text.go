@@ -16,7 +16,7 @@ type Text struct {
 	Site    *content.Site    // of an episode
 
 	passages []*passage
-	cutter
+	*cutter
 	times   []timeSaid
 	timed   bool        // times are read
 	speak   []*sentence // those in which a phrase of a practice was found
@@ -30,7 +30,7 @@ type Text struct {
 // textOfRecipe reads what a recipe says: the front matter's sentences first,
 // then the body.
 func textOfRecipe(r *content.Recipe, matches []*Match) *Text {
-	t := &Text{Recipe: r, Matches: matches, cutter: newCutter(learnt())}
+	t := &Text{Recipe: r, Matches: matches, cutter: cutters.Get().(*cutter)}
 	t.line(placeName, r.Name)
 	t.line(placeSummary, r.Summary)
 	t.lines(placeGear, r.Gear)
@@ -44,18 +44,18 @@ func textOfRecipe(r *content.Recipe, matches []*Match) *Text {
 	for _, b := range r.Batches {
 		t.line(placeLog, b.Note)
 	}
-	t.passages = append(t.passages, readBody(r.Body, &t.cutter)...)
+	t.passages = append(t.passages, readBody(r.Body, t.cutter)...)
 	return t
 }
 
 // textOfPage reads a page that stands by itself.
 func textOfPage(p *content.Page) *Text {
-	t := &Text{cutter: newCutter(learnt())}
+	t := &Text{cutter: cutters.Get().(*cutter)}
 	t.line(placeSummary, p.Summary)
 	if p.Picture != nil {
 		t.line(placePicture, p.Picture.Alt)
 	}
-	t.passages = append(t.passages, readBody(p.Body, &t.cutter)...)
+	t.passages = append(t.passages, readBody(p.Body, t.cutter)...)
 	return t
 }
 

@@ -14,20 +14,20 @@ import (
 // and the transcript. One that is not there, or too long to be read, is told of
 // elsewhere.
 func textOfEpisode(e *content.Episode, s *content.Site) *Text {
-	t := &Text{Episode: e, Site: s, cutter: newCutter(learnt())}
+	t := &Text{Episode: e, Site: s, cutter: cutters.Get().(*cutter)}
 	t.line(placeName, e.Name)
 	t.line(placeSummary, e.Summary)
 	for _, c := range e.Chapters {
 		t.line(placeChapter, c.Title)
 	}
-	t.passages = append(t.passages, readBody(e.Body, &t.cutter)...)
+	t.passages = append(t.passages, readBody(e.Body, t.cutter)...)
 	if e.Transcript.V != "" && s != nil && s.FS != nil {
 		name := path.Join(path.Dir(e.File), e.Transcript.V)
 		if _, known := s.Media[name]; !known {
 			return t
 		}
 		if data, err := fs.ReadFile(s.FS, name); err == nil {
-			t.passages = append(t.passages, readTranscript(name, data, &t.cutter)...)
+			t.passages = append(t.passages, readTranscript(name, data, t.cutter)...)
 		}
 	}
 	return t
