@@ -35,6 +35,9 @@ func (s *sentence) holds(f *few) bool { return s.holdsIn(f, 0, s.len()) }
 
 // holdsIn reports whether one of them stands from a place to before another.
 func (s *sentence) holdsIn(f *few, from, to int) bool {
+	if !s.marks.meets(&f.sieve) {
+		return false
+	}
 	for i, b := range f.bits {
 		if s.marks.has(b) && s.stands(f.words[i], max(from, 0), min(to, s.len())) {
 			return true
@@ -102,6 +105,11 @@ func (v *sieve) add(w string) {
 		b := sieveBit(w)
 		v[b/64] |= 1 << (b % 64)
 	}
+}
+
+// meets reports whether two sieves have a bit in common.
+func (v *sieve) meets(w *sieve) bool {
+	return v[0]&w[0]|v[1]&w[1]|v[2]&w[2]|v[3]&w[3] != 0
 }
 
 func (v *sieve) mayHold(w string) bool {

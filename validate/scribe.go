@@ -44,7 +44,7 @@ func (w *scribe) inline(n ast.Node) {
 func (w *scribe) segment(from, to int, raw bool) {
 	for start := from; start < to; {
 		i := start
-		for i < to && !w.isSpecial(i, to, raw) {
+		for i < to && !(mayBeSpecial[w.source[i]] && w.isSpecial(i, to, raw)) {
 			i++
 		}
 		w.asWritten(start, i)
@@ -55,6 +55,9 @@ func (w *scribe) segment(from, to int, raw bool) {
 	}
 	w.end = to
 }
+
+// mayBeSpecial holds the bytes that isSpecial looks at.
+var mayBeSpecial = [256]bool{'&': true, '\\': true, 0xe2: true} // the last begins apostropheMark
 
 // isSpecial reports whether something at i is not written as it stands.
 func (w *scribe) isSpecial(i, to int, raw bool) bool {
@@ -127,6 +130,9 @@ func (w *scribe) piece(s string, source, length int) {
 // hasBlank reports whether b may hold something that oneLine replaces.
 func hasBlank(b []byte) bool {
 	for i, c := range b {
+		if ' ' <= c && c < 0x80 {
+			continue
+		}
 		if c < ' ' || i+1 < len(b) && (c == 0xc2 && b[i+1] == 0xa0 || c == 0xe2 && b[i+1] == 0x80) {
 			return true // of U+00A0; of U+2000 to U+203F
 		}
