@@ -51,21 +51,21 @@ func GramsPerCup(item string) (grams *big.Rat, source Source, ok bool) {
 // fits counts how much of a row was said, each word of the food's name
 // weighing more than all of its form; 0 if the row is of another food, or of
 // a state of it that would have been said.
-func (d *Density) fits(words map[string]bool) int {
+func (d *Density) fits(words itemSaid) int {
 	for _, w := range d.base {
-		if !words[w] {
+		if !slices.Contains(words.all, w) {
 			return 0
 		}
 	}
-	for w := range words {
-		if broken[w] && !slices.Contains(d.said, w) && !slices.Contains(d.base, w) {
+	for _, w := range words.broken {
+		if !slices.Contains(d.said, w) && !slices.Contains(d.base, w) {
 			return 0
 		}
 	}
 	said := 0
 	for _, w := range d.said {
 		switch {
-		case words[w]:
+		case slices.Contains(words.all, w):
 			said += 2
 		case states[w]:
 			return 0
@@ -126,13 +126,20 @@ func headOf(text string) meaning {
 	return meaning{kind: m.kind, produce: m.produce}
 }
 
-// wordsOf gives the words of a text in the singular.
-func wordsOf(text string) map[string]bool {
-	m := map[string]bool{}
-	for _, w := range singulars(text) {
-		m[w] = true
+// An itemSaid holds the words of an ingredient, in the singular.
+type itemSaid struct {
+	all    []string
+	broken []string // those that are
+}
+
+func wordsOf(text string) itemSaid {
+	said := itemSaid{all: singulars(text)}
+	for _, w := range said.all {
+		if broken[w] {
+			said.broken = append(said.broken, w)
+		}
 	}
-	return m
+	return said
 }
 
 func singulars(text string) []string {

@@ -10,8 +10,8 @@ import (
 // ingredient is used.
 type methodWords struct {
 	lex   *lexicon
-	known bitset          // the numbers of the words that are said, in the singular
-	rare  map[string]bool // what is said and the lexicon does not know, in the singular
+	known bitset   // the numbers of the words that are said, in the singular
+	rare  []string // what is said and the lexicon does not know
 	uses  []use
 	all   bool // "all the ingredients", "everything"
 }
@@ -27,7 +27,7 @@ func (t *Text) method() *methodWords {
 var allOfThem = fewOf("ingredients everything")
 
 func (t *Text) readMethod() *methodWords {
-	m := &methodWords{lex: t.lex, known: make(bitset, len(t.lex.words)/64+1), rare: map[string]bool{}}
+	m := &methodWords{lex: t.lex, known: make(bitset, len(t.lex.words)/64+1)}
 	for s := range t.sentences(placeStep, placeHeading) {
 		for i := range s.len() {
 			m.take(s, i)
@@ -42,15 +42,18 @@ func (t *Text) readMethod() *methodWords {
 
 // take notes a word.
 func (m *methodWords) take(s *sentence, i int) {
-	if t := s.at(i); t.simple && t.id != 0 {
+	switch t := s.at(i); {
+	case t.simple && t.id != 0:
 		m.known.add(int(m.lex.words[t.id].singular))
-	} else {
-		m.rare[singular(plain(s.word(i)))] = true
+	case !t.number().set():
+		m.rare = append(m.rare, s.word(i))
 	}
 }
 
 // say reports whether a word stands in the steps. It is in the singular.
-func (m *methodWords) say(w string) bool { return m.known.has(int(m.lex.number(w))) || m.rare[w] }
+func (m *methodWords) say(w string) bool {
+	return m.known.has(int(m.lex.number(w))) || slices.ContainsFunc(m.rare, func(r string) bool { return singular(plain(r)) == w })
+}
 
 // collectives are the words that stand for ingredients of a kind.
 var collectives = map[string][]ItemKind{

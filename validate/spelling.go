@@ -53,12 +53,15 @@ func plural(w string) string {
 
 // singular takes the plural ending off a word.
 func singular(w string) string {
+	if !strings.HasSuffix(w, "s") {
+		return w
+	}
 	for _, end := range [][2]string{{"ies", "y"}, {"atoes", "ato"}, {"ngoes", "ngo"}, {"ches", "ch"}, {"shes", "sh"}, {"xes", "x"}, {"sses", "ss"}} {
 		if s, ok := strings.CutSuffix(w, end[0]); ok && s != "" {
 			return s + end[1]
 		}
 	}
-	if len(w) > 3 && strings.HasSuffix(w, "s") && !strings.HasSuffix(w, "ss") && !strings.HasSuffix(w, "us") {
+	if len(w) > 3 && !strings.HasSuffix(w, "ss") && !strings.HasSuffix(w, "us") {
 		return w[:len(w)-1]
 	}
 	return w
