@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"net"
 	"os"
+	"time"
 
 	"golang.org/x/crypto/ssh"
 	"golang.org/x/crypto/ssh/agent"
@@ -46,15 +47,27 @@ func (s *server) fromAgent() []ssh.Signer {
 	if s.agent == "" {
 		return nil
 	}
-	conn, err := net.Dial("unix", s.agent) // open as long as the program: it signs at every new connection
+	const patience = 20 * time.Second
+	keys, err := agentKeys(s.agent, patience)
 	if err != nil {
-		s.notes = append(s.notes, "the agent does not answer")
-		return nil
-	}
-	keys, err := agent.NewClient(conn).Signers()
-	if err != nil {
-		conn.Close()
 		s.notes = append(s.notes, "the agent does not answer")
 	}
 	return keys
+}
+
+// agentKeys asks the agent at a socket for its keys. One that is slow to sign may
+// be waiting for its owner, and is waited for.
+func agentKeys(socket string, patience time.Duration) ([]ssh.Signer, error) {
+	conn, err := net.DialTimeout("unix", socket, patience) // open as long as the program: it signs at every new connection
+	if err != nil {
+		return nil, err
+	}
+	conn.SetDeadline(time.Now().Add(patience))
+	keys, err := agent.NewClient(conn).Signers()
+	if err != nil {
+		conn.Close()
+		return nil, err
+	}
+	conn.SetDeadline(time.Time{})
+	return keys, nil
 }
