@@ -27,9 +27,6 @@ func TestHostileNumbers(t *testing.T) {
 	for sort, table := range tables {
 		for _, line := range linesWith(table, units, "") {
 			for _, number := range numbers {
-				if number == "1e999" && strings.Contains(line, "yield") {
-					continue // one of whatever e999 pints are: a yield may be of anything
-				}
 				n++
 				text := strings.Replace(line, "#", number, 1)
 				refused := slices.ContainsFunc(read[sort](text), func(f Fault) bool {

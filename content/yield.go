@@ -40,7 +40,10 @@ func parseYield(s string) (Yield, error) {
 		return Yield{}, errYieldZero
 	}
 	y := Yield{Quantity: r.Quantity, About: about != ""}
-	what, _ := cutTimes(rest)
+	what, times := cutTimes(rest)
+	if !times && len(rest) > 1 && isLetter(rest[0]) && isDigit(rest[1]) { // 1e3
+		return Yield{}, errPlainDigits
+	}
 	what = sizeBehind(what)
 	switch {
 	case what == "":
