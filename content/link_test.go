@@ -88,7 +88,7 @@ func TestReadOddFiles(t *testing.T) {
 		"pages/out.md": out, "pages/void.md": out, "pages/loop.md": out, "pictures/out.jpg": out, "episodes/out.vtt": out, "episodes/out.mp3": out, "guids.txt": out,
 		"pages/none.md": "this is a link to a file that is not there", "pages/dir.md": "this is a link to no regular file, and is not followed",
 		"pictures/large.svg": "the file holds 5 MB, and no more than 4 MB are read", "pictures/large.png": "the file holds 101 MB, and no more than 100 MB are read",
-		"episodes/large.vtt": "the file holds 5 MB, and no more than 4 MB are read", "pages/large.md": "the file holds more than the 1024 kB that are read",
+		"episodes/large.vtt": "the file holds 5 MB, and no more than 1 MB are read", "pages/large.md": "the file holds more than the 1024 kB that are read",
 	} {
 		if got["content/"+file] != want {
 			t.Errorf("%s: %q, want %q", file, got["content/"+file], want)

@@ -105,15 +105,14 @@ func (w *walk) files(folder, prefix string, wanted func(name string) bool) map[s
 // read a little at a time, and has no limit.
 func mostOf(file string) int64 {
 	const (
-		maxPicture    = 100 << 20 // what a camera of 60 megapixels writes without compression
-		maxDrawing    = 4 << 20
-		maxTranscript = 4 << 20 // a day of talk
+		maxPicture = 100 << 20 // what a camera of 60 megapixels writes without compression
+		maxDrawing = 4 << 20
 	)
 	switch {
 	case SoundFormatOf(file) != "":
 		return math.MaxInt64
 	case isMedia(file):
-		return maxTranscript
+		return maxFile // a transcript: ten hours of talk
 	case strings.EqualFold(path.Ext(file), ".svg"):
 		return maxDrawing
 	}

@@ -135,7 +135,7 @@ func heavyRecordings() []heavy {
 		return heavy{file, says, most, map[string]filling{"content/episodes/" + file: f, "content/episodes/a.md": {begin: notes}}}
 	}
 	const cue = "WEBVTT\n\n00:00.000 --> 00:01.000\n"
-	const tooLarge = ": error: the file holds 100 MB, and no more than 4 MB are read"
+	const tooLarge = ": error: the file holds 100 MB, and no more than 1 MB are read"
 	return []heavy{
 		heard("line.vtt", filling{cue, "a", hundredMB, ""}, "content/episodes/line.vtt"+tooLarge, usual),
 		heard("lines.srt", filling{cue, "a\n", hundredMB / 2, ""}, "content/episodes/lines.srt"+tooLarge, usual),
