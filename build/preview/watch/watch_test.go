@@ -131,9 +131,14 @@ func TestSaves(t *testing.T) {
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
 			t.Parallel()
-			w := start(t, name)
-			test.save(w)
-			got := w.gather()
+			var got []Batch
+			for range 4 { // a busy machine may stop in the middle of a save
+				w := start(t, name)
+				test.save(w)
+				if got = w.gather(); len(got) == 1 {
+					break
+				}
+			}
 			if len(got) != 1 || !slices.Contains(got[0].Files, name) || got[0].All {
 				t.Errorf("told %v", got)
 			}
