@@ -54,16 +54,17 @@ func (l *lexicon) look(w string, hash uint32) int32 {
 	}
 }
 
-const (
-	fnvBasis = 2166136261
-	fnvPrime = 16777619
-)
+// fnvBasis is the hash of no letters.
+const fnvBasis = 2166136261
 
 // hashOf is FNV-1a, 32 bits.
 func hashOf(w string) uint32 {
 	h := uint32(fnvBasis)
 	for i := range len(w) {
-		h = (h ^ uint32(w[i])) * fnvPrime
+		h = hashed(h, w[i])
 	}
 	return h
 }
+
+// hashed takes one more letter into a hash.
+func hashed(hash uint32, letter byte) uint32 { return (hash ^ uint32(letter)) * 16777619 }

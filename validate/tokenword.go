@@ -10,7 +10,7 @@ import (
 func (z *tokenizer) word(i int) int {
 	start, hash := i, uint32(fnvBasis)
 	for i < len(z.text) && isLetterByte(z.text[i]) {
-		hash = (hash ^ uint32(z.text[i]|0x20)) * fnvPrime
+		hash = hashed(hash, z.text[i]|0x20)
 		i++
 	}
 	if i < len(z.text) && (z.text[i] == '\'' || z.text[i] >= utf8.RuneSelf) {
