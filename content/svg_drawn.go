@@ -12,17 +12,23 @@ import (
 // million parts, and browsers draw them all.
 const mostDrawn = 200_000
 
-// Parts are the elements of a drawing, each after the one that it stands in.
+// Parts are the elements of a drawing, each after the one that it stands in,
+// and what its style sheets bring in.
 type parts struct {
-	all  []part
-	open []int          // that have not ended
-	byID map[string]int // the first of each, which is the one that counts
+	all      []part
+	open     []int               // that have not ended
+	byID     map[string]int      // the first of each, which is the one that counts
+	styled   map[string]*brought // by what a rule of a style sheet is about: "path", ".red", "#sky", or "*" for anything
+	stylings int                 // how often they bring something in
+	points   int                 // the most that a line of the drawing can have
 }
 
 type part struct {
 	within []int    // what stands right in it
-	uses   []string // the ids of what it brings in
-	drawn  int      // parts when it is drawn; 0 if not counted yet, uncounted while it is
+	styles []string // what rules of a style sheet may be about it; none that are about anything
+	plain  bool     // it is a run of colours, which is worked out once for all that it fills
+	brings brought
+	drawn  int // parts when it is drawn; 0 if not counted yet, uncounted while it is
 }
 
 const uncounted = -1
@@ -38,7 +44,8 @@ func (p *parts) begin(e xml.StartElement) {
 		outer.within = append(outer.within, n)
 	}
 	p.open = append(p.open, n)
-	var this part
+	element := strings.ToLower(e.Name.Local)
+	this := part{styles: []string{element}, plain: element == "lineargradient" || element == "radialgradient"}
 	for _, a := range e.Attr {
 		switch name := strings.ToLower(a.Name.Local); {
 		case name == "id" && a.Name.Space == "":
@@ -48,16 +55,25 @@ func (p *parts) begin(e xml.StartElement) {
 			if _, taken := p.byID[a.Value]; !taken {
 				p.byID[a.Value] = n
 			}
+			this.styles = append(this.styles, "#"+a.Value)
+		case name == "class":
+			classes := strings.Fields(a.Value)
+			slices.Sort(classes)
+			for _, class := range slices.Compact(classes) {
+				this.styles = append(this.styles, "."+class)
+			}
 		case name == "href":
-			if id, ok := strings.CutPrefix(strings.Map(seen, a.Value), "#"); ok && !slices.Contains(pointing, strings.ToLower(e.Name.Local)) {
-				this.uses = append(this.uses, unescaped(id))
+			if id, ok := strings.CutPrefix(strings.Map(seen, a.Value), "#"); ok && !slices.Contains(pointing, element) {
+				this.brings.ids[once] = append(this.brings.ids[once], unescaped(id))
 			}
+		case name == "d" || name == "points":
+			p.points = max(p.points, len(a.Value)/2) // "h1" is the shortest way to the next point
+		case name == "style":
+			this.brings.declared(a.Value)
+		case slices.Contains(pointing, element):
+			p.rule("*", "fill:"+a.Value) // a change of whatever it leads to
 		default:
-			for _, m := range addressIn.FindAllStringSubmatch(a.Value, -1) {
-				if id, ok := strings.CutPrefix(m[1], "#"); ok {
-					this.uses = append(this.uses, unescaped(id))
-				}
-			}
+			this.brings.value(name, a.Value)
 		}
 	}
 	p.all = append(p.all, this)
@@ -90,22 +106,51 @@ func (p *parts) drawn(i int) (n int, ok bool) {
 		return this.drawn, true
 	}
 	this.drawn = uncounted
-	n = 1
-	take := func(i int) bool {
-		m, ok := p.drawn(i)
-		n = min(n+m, mostDrawn+1)
-		return ok
-	}
+	n, ok = 1, true
 	for _, i := range this.within {
-		if !take(i) {
-			return 0, false
+		m, fine := p.drawn(i)
+		n, ok = most(n+m), ok && fine
+	}
+	all := []*brought{&this.brings}
+	for _, s := range append(this.styles, "*") {
+		if b := p.styled[s]; b != nil {
+			all = append(all, b)
 		}
 	}
-	for _, id := range this.uses {
-		if i, known := p.byID[id]; known && !take(i) {
-			return 0, false
-		}
+	for _, b := range all {
+		ok = p.count(b) && ok
+		n = most(n + b.counts[once])
+	}
+	// What stands in a part inherits how its points are marked and how it is
+	// filled, and so may what stands in a mark: SVG 2, 13.2 and 13.7.
+	for _, b := range all {
+		n = most(n + n*b.counts[ends])
+		n = most(n + n*most(b.counts[points]*p.points))
+	}
+	for _, b := range all {
+		n = most(n + n*b.counts[fills])
 	}
 	this.drawn = n
-	return n, true
+	return n, ok
 }
+
+// count adds up the parts that are brought in. It reports whether none was among
+// its own parts.
+func (p *parts) count(b *brought) bool {
+	ok := true
+	for how, ids := range b.ids {
+		for _, id := range ids {
+			if i, known := p.byID[id]; known {
+				m, fine := p.drawn(i)
+				if ok = ok && fine; !p.all[i].plain {
+					b.counts[how] = most(b.counts[how] + m)
+				}
+			}
+		}
+		b.ids[how] = nil // a style is about many parts, and is counted for the first
+	}
+	return ok
+}
+
+// most keeps a count where it can still be multiplied.
+func most(n int) int { return min(n, mostDrawn+1) }

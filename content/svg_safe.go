@@ -56,6 +56,7 @@ func (g *guard) amiss(t xml.Token) string {
 			if reachesOut(string(g.written)) {
 				return loadsMore
 			}
+			return g.parts.style(string(g.written))
 		}
 	case xml.StartElement:
 		return g.element(t)
@@ -110,6 +111,8 @@ func attribute(element, name string, a xml.Attr) string {
 		}
 	case a.Name.Space == "" && reachesOut(a.Value):
 		return loadsMore
+	case name == "style" && keptAddress.MatchString(a.Value):
+		return keepsAddress
 	}
 	return ""
 }

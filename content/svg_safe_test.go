@@ -58,6 +58,48 @@ func TestSVGIsADrawing(t *testing.T) {
 	for _, use := range []string{`<use href="#a%d"/>`, `<use xlink:href=" #%%61%d"/>`, `<g mask="url(#a%d)"/>`, `<path style="fill:url( '#a%d' )"/>`, `<feImage href="#a%d"/>`} {
 		cases = append(cases, struct{ want, svg string }{"", bomb(3, use)}, struct{ want, svg string }{"more than 200000 parts", bomb(9, use)})
 	}
+	styledBomb := func(levels int, style string) string { // 10 parts of each level are filled with the one before
+		all, sheet := `<pattern id="a0"><path d="M0 0h9"/></pattern>`, ""
+		for i := range levels {
+			all += fmt.Sprintf(`<pattern id="a%d">`, i+1) + strings.Repeat(fmt.Sprintf(`<path class="x c%d"/>`, i), 10) + "</pattern>"
+			sheet += fmt.Sprintf(style, i, i)
+		}
+		return within(`<style>` + sheet + `</style>` + all + fmt.Sprintf(`<path class="c%d"/>`, levels-1))
+	}
+	for _, style := range []string{
+		`.c%d{fill:url(#a%d)}`, `path.x.c%d , i{ stroke : red;STROKE:url("#a%d") }`, `@media screen{svg>.c%d{fill:url(#a%d)}}`, `.c%d/* } */{/**/fill:url(#a%d)` + "\n}",
+		`.c%d{marker-end:url(#a%d)}`, `.c%d{mask:url(#a%d)}`, `g .c%d{clip-path:url(#a%d);fill:none}`,
+	} {
+		cases = append(cases, struct{ want, svg string }{"", styledBomb(3, style)}, struct{ want, svg string }{"more than 200000 parts", styledBomb(9, style)})
+	}
+	inherited := func(levels int, part string) string { // 10 parts of each level inherit what their group has
+		all := `<pattern id="a0"><path d="M0 0h9"/></pattern>`
+		for i := range levels {
+			all += fmt.Sprintf(`<pattern id="a%d">`+part+`</pattern>`, i+1, i)
+		}
+		return within(all + fmt.Sprintf(`<path fill="url(#a%d)"/>`, levels))
+	}
+	ten := strings.Repeat(`<path d="M0 0h9"/>`, 10)
+	for _, part := range []string{`<g fill="url(#a%d)">` + ten + `</g>`, `<g style="stroke:url(#a%d)">` + ten + `</g>`, `<path marker-mid="url(#a%d)" d="M0 0` + strings.Repeat("h1v1", 10) + `"/>`} {
+		cases = append(cases, struct{ want, svg string }{"", inherited(2, part)}, struct{ want, svg string }{"more than 200000 parts", inherited(9, part)})
+	}
+	for want, all := range map[string][]string{
+		"in a variable": {`<style>svg{--a:url(#a)} path{fill:var(--a)}</style>`, `<g style="--a : url(#a)"/>`},
+		// What a style may be about is taken to be more than it is, where it is not plain.
+		"brings in itself": {
+			`<style>.a:hover{fill:url(#b)}</style><pattern id="b"><path/></pattern>`, `<style>:is(.a,.b){fill:url(#b)}</style><pattern id="b"><path/></pattern>`, `<style>*{fill:url(#b)}</style><pattern id="b"><path/></pattern>`,
+			`<style>.a{i{x:y} fill:url(#b)}</style><pattern id="b"><path/></pattern>`, `<style>@keyframes k{from{fill:url(#b)}}</style><pattern id="b"><path/></pattern>`, `<style>.é{fill:url(#b)}</style><pattern id="b"><path/></pattern>`,
+			`<set attributeName="fill" to="url(#b)"/><pattern id="b"><path/></pattern>`, `<style>PATH{fill:url(#b)}</style><pattern id="b"><path/></pattern>`, `<style>g #c{fill:url(#b)}</style><pattern id="b"><path id="c"/></pattern>`,
+		},
+		"": {`<style>.a{fill:url(#b)} .b{stop-color:#fff}</style><linearGradient id="b"><stop class="b"/></linearGradient><g class="a">` + strings.Repeat(`<path d="M0 0h9"/>`, 50_000) + `</g>`,
+			`<style>.a{clip-path:url(#b)}</style><clipPath id="b"><path/></clipPath><g class="a">` + strings.Repeat(`<path/>`, 50_000) + `</g>`,
+			`<style>.a{fill:url(#b)}</style><pattern id="b"><path class="c"/></pattern><path class="a"/>`},
+		"more than 10000 times": {`<style>` + strings.Repeat(`.a,`, 200) + `.b{` + strings.Repeat("fill:url(#b);", 200) + `}</style>`},
+	} {
+		for _, inner := range all {
+			cases = append(cases, struct{ want, svg string }{want, within(inner)})
+		}
+	}
 	for _, inner := range []string{`<g id="a"><use href="#a"/></g>`, `<use id="a" href="#b"/><use id="b" href="#a"/>`, `<pattern id="a"><path fill="url(#a)"/></pattern>`} {
 		cases = append(cases, struct{ want, svg string }{"brings in itself", within(inner)})
 	}
