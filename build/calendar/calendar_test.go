@@ -152,6 +152,34 @@ func TestICalendar(t *testing.T) {
 }
 
 // What is read again later changes what is there.
+// A name that is folded at any of its bytes, and one that would be a line of its
+// own, is read as it was written: RFC 5545, 3.1 and 3.3.11.
+func TestNamesComeBack(t *testing.T) {
+	names := []string{"a\r\nEND:VEVENT", "a\nBEGIN:VALARM", `a\nATTENDEE:b`, `\\;,:"`, ` a `, "\ta", strings.Repeat(`\`, 200), strings.Repeat(",;", 200), strings.Repeat("a\u0301", 100)}
+	for n := range 80 {
+		for _, letter := range []string{"b", "é", "€", "🍑"} {
+			names = append(names, strings.Repeat("a", n)+strings.Repeat(letter, 40)+" \\,")
+		}
+	}
+	for _, name := range names {
+		w := new(icalendar)
+		w.text("SUMMARY", name)
+		for l := range strings.SplitSeq(strings.TrimSuffix(w.String(), "\r\n"), "\r\n") {
+			if len(l) > 75 || strings.ContainsAny(l, "\r\n") || !utf8.ValidString(l) {
+				t.Errorf("%q has the line %q", name, l)
+			}
+		}
+		cal, err := ical.NewDecoder(strings.NewReader("BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\n" + w.String() + "END:VEVENT\r\nEND:VCALENDAR\r\n")).Decode()
+		if err != nil {
+			t.Errorf("%q: %v", name, err)
+			continue
+		}
+		if got, err := cal.Children[0].Props.Text("SUMMARY"); err != nil || got != strings.ReplaceAll(name, "\r", "") {
+			t.Errorf("%q is read as %q (%v)", name, got, err)
+		}
+	}
+}
+
 func TestIDsStay(t *testing.T) {
 	ids := func(day string) map[string]bool {
 		all := make(map[string]bool)

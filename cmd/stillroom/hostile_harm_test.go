@@ -226,9 +226,24 @@ func wantCalendar(t *testing.T, site *content.Site) {
 		t.Errorf("the calendar cannot be read: %v", err)
 		return
 	}
+	best := make(map[string]int) // events by the names of their recipes
 	for _, c := range cal.Children {
 		if c.Name != ical.CompEvent || len(c.Children) > 0 {
 			t.Errorf("the calendar holds %s", c.Name)
+		}
+		name, err := c.Props.Text(ical.PropSummary)
+		if name, ok := strings.CutPrefix(name, "Best used by today: "); ok && err == nil {
+			best[name]++
+		}
+	}
+	for _, r := range site.Recipes {
+		if len(r.Batches) > 0 && r.Batches[0].Made.Set() && best[r.Name.V] == 0 {
+			t.Errorf("the calendar has no event with the name %q", r.Name.V)
+		}
+	}
+	for line := range strings.SplitSeq(strings.TrimSuffix(string(data), "\r\n"), "\r\n") { // RFC 5545, 3.1
+		if len(line) > 75 || strings.ContainsAny(line, "\r\n") || !utf8.ValidString(line) {
+			t.Errorf("the calendar has a line %q", line)
 		}
 	}
 }
