@@ -94,7 +94,9 @@ func voyages(t *testing.T, h harbour) {
 	if strings.HasPrefix(h.to, "s3") {
 		headersArrive(t, h)
 	}
-	s.cutVoyages(t)
+	program := asProgram(t)
+	s.cutVoyages(t, program)
+	s.recordingTravels(t, program)
 	s.othersStay(t)
 	s.listIsLost(t)
 	if strings.HasPrefix(h.to, "s3") {
@@ -119,16 +121,21 @@ func (s shipper) firstVoyage(t *testing.T) {
 	}
 }
 
-// cutVoyages are killed, or cut off for once, at moments of runs that send and remove a third of the site.
-func (s shipper) cutVoyages(t *testing.T) {
+// asProgram gives a name under which the test is the program: see TestMain.
+func asProgram(t *testing.T) string {
 	program := filepath.Join(t.TempDir(), "stillroom")
 	self, err := os.Executable()
 	if err == nil {
-		err = os.Symlink(self, program) // under that name the test is the program: see TestMain
+		err = os.Symlink(self, program)
 	}
 	if err != nil {
 		t.Fatal(err)
 	}
+	return program
+}
+
+// cutVoyages are killed, or cut off for once, at moments of runs that send and remove a third of the site.
+func (s shipper) cutVoyages(t *testing.T, program string) {
 	whole := s.line.passed.Load()
 	killed := 0
 	const cuts = 8
