@@ -89,6 +89,7 @@ var pageCheckers = []outsider{
 			{"a tiny button", all(
 				add("assets/*.css", "button.tiny{all:unset;display:block;width:9px;height:9px;min-height:0;min-width:0;padding:0}"),
 				insert(home, `<button class="tiny" type="button">x</button>`)), "control under 24 px"},
+			{"a page that jumps", add("assets/scheme.*.js", ";setTimeout(() => document.querySelector('main').insertAdjacentHTML('beforebegin', '<p>late</p>'.repeat(6)), 500)"), "shifts while it loads"},
 			{"two canonical links", replace(home, "</head>", `<link rel="canonical" href="https://example.com/"></head>`), "canonical links are not one: 2"},
 		},
 	},
