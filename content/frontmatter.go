@@ -104,6 +104,9 @@ func (s *source) yaml(block []byte, m matter) *yaml.Node {
 		return nil
 	}
 	block = s.oneDocument(block, m.first)
+	if n := usual(block); n != nil {
+		return n
+	}
 	var doc yaml.Node
 	switch err := yaml.Load(block, &doc, yamlOptions); {
 	case err == nil:
