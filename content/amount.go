@@ -164,7 +164,7 @@ func addsMore(s string) bool {
 // cutUpToTwo reads what is said behind a single unit: a pinch or two, a cup
 // and a half.
 func (l *line) cutUpToTwo() {
-	if l.in.Amount.High.Cmp(one) != 0 || l.in.Amount.IsRange() {
+	if compare(l.in.Amount.High, one) != 0 || l.in.Amount.IsRange() {
 		return
 	}
 	if rest, ok := cutWords(skipSpace(l.rest), "or two"); ok {

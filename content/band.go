@@ -83,7 +83,7 @@ func twoEnds(s string) (stretch, error) {
 	switch {
 	case from.Unit != to.Unit:
 		return stretch{}, errBandUnits
-	case from.Low.Cmp(to.Low) >= 0:
+	case compare(from.Low, to.Low) >= 0:
 		return stretch{}, errBandFalls
 	}
 	return stretch{from: from, to: to}, nil

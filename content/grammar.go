@@ -41,7 +41,7 @@ func (g grammar) cut(s string) (r reading, rest string, err error) {
 	if high.value == nil || !level(&low, &high) {
 		high, after = low, rest
 	}
-	if high.value.Cmp(low.value) < 0 {
+	if compare(high.value, low.value) < 0 {
 		return reading{}, s, errFalls
 	}
 	r = reading{Quantity{Low: low.value, High: high.value}, low.unit, low.joined}
@@ -107,7 +107,7 @@ func addable(a, b *knownUnit) bool {
 }
 
 func smaller(a, b *knownUnit) *knownUnit {
-	if a.factor.Cmp(b.factor) < 0 {
+	if compare(a.factor, b.factor) < 0 {
 		return a
 	}
 	return b

@@ -134,6 +134,17 @@ func (n ratio) rat() *big.Rat {
 	return big.NewRat(n.num, n.den)
 }
 
+// compare is x.Cmp(y), without the memory that it takes for fractions.
+func compare(x, y *big.Rat) int {
+	switch {
+	case x == y:
+		return 0
+	case x.IsInt() && y.IsInt():
+		return x.Num().Cmp(y.Num())
+	}
+	return x.Cmp(y)
+}
+
 // leadingDigits gives the digits at the start of s.
 func leadingDigits(s string) string {
 	i := 0

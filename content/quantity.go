@@ -59,7 +59,7 @@ func ParseQuantity(s string) (Quantity, error) { return anAmount.read(s) }
 func (q Quantity) IsZero() bool { return q.Low == nil }
 
 // IsRange reports whether the amount runs from one number to another.
-func (q Quantity) IsRange() bool { return q.Low != q.High && q.Low.Cmp(q.High) != 0 }
+func (q Quantity) IsRange() bool { return compare(q.Low, q.High) != 0 }
 
 // In gives the amount in another unit of the same dimension, exactly. It
 // reports false if u measures something else, or there is no amount.
