@@ -43,27 +43,27 @@ func (r *usualReader) quoted(mark byte) string {
 
 // plain reads a text without quotation marks.
 func (r *usualReader) plain(inside bool) string {
-	from, end := r.at, r.at
-	for ; r.at < len(r.line) && !r.stops(inside); r.at++ {
-		if r.line[r.at] != ' ' {
-			end = r.at + 1
-		}
+	i := r.at
+	for i < len(r.line) && (!stops[r.line[i]] || !r.stops(i, inside)) {
+		i++
 	}
-	r.at = end
-	return r.line[from:end]
+	text := strings.TrimRight(r.line[r.at:i], " ")
+	r.at += len(text)
+	return text
 }
 
-// stops reports whether a plain text ends before the byte at which r stands.
-func (r *usualReader) stops(inside bool) bool {
-	switch r.line[r.at] {
+// stops are the signs before which a plain text may end.
+var stops = [256]bool{':': true, '#': true, ',': true, '[': true, ']': true, '{': true, '}': true}
+
+// stops reports whether a plain text ends before such a sign.
+func (r *usualReader) stops(i int, inside bool) bool {
+	switch r.line[i] {
 	case ':':
-		return r.blank(r.at+1) || inside && strings.IndexByte(",]}", r.line[r.at+1]) >= 0
+		return r.blank(i+1) || inside && strings.IndexByte(",]}", r.line[i+1]) >= 0
 	case '#':
-		return r.at > 0 && r.line[r.at-1] == ' '
-	case ',', '[', ']', '{', '}':
-		return inside
+		return i > 0 && r.line[i-1] == ' '
 	}
-	return false
+	return inside
 }
 
 // usualTag gives the tag that the library finds for a plain text; nothing if
@@ -76,6 +76,8 @@ func usualTag(s string) string {
 		return numberTag(s)
 	case s == "true" || s == "false":
 		return "!!bool"
+	case len(s) > len("false"):
+		return "!!str"
 	case strings.EqualFold(s, "true") || strings.EqualFold(s, "false") || strings.EqualFold(s, "null"):
 		return ""
 	}
