@@ -42,7 +42,7 @@ func (d *decoder) text(v value) Field[string] {
 		return Field[string]{}
 	}
 	s = strings.TrimSpace(s)
-	if strings.ContainsAny(s, "\n\t") {
+	if strings.IndexByte(s, '\n') >= 0 || strings.IndexByte(s, '\t') >= 0 {
 		s = strings.Join(strings.Fields(s), " ")
 	}
 	return Field[string]{s, p}

@@ -62,7 +62,10 @@ func (s *source) letter(line, letter int) Pos {
 		c = cursor{line: line, letters: 1, offset: begin}
 	}
 	for c.letters < letter && c.offset < len(s.data) && !s.ends(c.offset) {
-		_, size := utf8.DecodeRune(s.data[c.offset:])
+		size := 1
+		if s.data[c.offset] >= utf8.RuneSelf {
+			_, size = utf8.DecodeRune(s.data[c.offset:])
+		}
 		c.offset += size
 		c.letters++
 	}

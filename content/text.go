@@ -2,6 +2,7 @@ package content
 
 import (
 	"bytes"
+	"encoding/binary"
 	"fmt"
 	"unicode/utf8"
 )
@@ -45,6 +46,10 @@ func unreadable(text []byte) (message, advice string) {
 func (s *source) cleanLine(line, begin, end int) {
 	told := false
 	for i := begin; i < end; {
+		if n := plainRun(s.data[i:end]); n > 0 {
+			i += n
+			continue
+		}
 		if isPlain(s.data[i]) || i+1 >= end-1 && isEnd(s.data[i:end]) {
 			i++
 			continue
@@ -59,6 +64,18 @@ func (s *source) cleanLine(line, begin, end int) {
 		}
 		i += size
 	}
+}
+
+// plainRun counts visible ASCII and spaces at the start of b, by eights.
+func plainRun(b []byte) (n int) {
+	const ones, highs = 0x0101_0101_0101_0101, 0x8080_8080_8080_8080
+	for ; len(b)-n >= 8; n += 8 {
+		v := binary.LittleEndian.Uint64(b[n:])
+		if (v|v-' '*ones|v+ones)&highs != 0 { // a byte of 0x80 and more, below a space, or 0x7f
+			break
+		}
+	}
+	return n
 }
 
 func isPlain(b byte) bool { return b >= ' ' && b < 0x7f || b == '\t' }
