@@ -34,8 +34,9 @@ var fences = frontmatter.NewFormat("---", "---", func(block []byte, v any) error
 // cut cuts the front matter off and reads it as far as it can be read.
 func (s *source) cut() matter {
 	var block []byte
-	rest, err := frontmatter.MustParse(bytes.NewReader(s.data), &block, fences)
 	opening := s.firstLine()
+	head := s.head(opening)
+	rest, err := frontmatter.MustParse(bytes.NewReader(head), &block, fences)
 	m := matter{pos: s.begin(opening), first: opening + 1}
 	switch {
 	case errors.Is(err, frontmatter.ErrNotFound) && string(bytes.TrimSpace(s.line(opening))) == "---":
@@ -46,7 +47,7 @@ func (s *source) cut() matter {
 		s.fault(Pos{s.file, 1, 1}, FrontMatter, "there is no front matter", "begin the file with a line ---, then keys and values, then another line ---")
 		return m
 	}
-	m.body = len(s.data) - len(rest)
+	m.body = len(head) - len(rest)
 	m.closing = m.first + bytes.Count(block, []byte("\n"))
 	s.indented(opening, "the --- that opens the front matter is indented")
 	m.complete = !s.indented(m.closing, "the front matter ends at this ---, although it is indented")
@@ -63,6 +64,17 @@ func (s *source) firstLine() int {
 		}
 	}
 	return len(s.lines)
+}
+
+// head gives the text down to the line that can end the front matter: the
+// library copies whatever it is given.
+func (s *source) head(opening int) []byte {
+	for n := opening + 1; n < len(s.lines); n++ {
+		if string(bytes.TrimSpace(s.line(n))) == "---" {
+			return s.data[:s.lines[n]]
+		}
+	}
+	return s.data
 }
 
 func (s *source) begin(line int) Pos { return Pos{File: s.file, Line: line, Col: 1} }
