@@ -54,7 +54,6 @@ func (c *composer) form(u use) *form {
 	c.forms[u] = nil // as long as it is not set
 	f := new(form)
 	s := scope{dot: u.dot, vars: []variable{{"$", u.dot}}, most: &f.vars}
-	f.vars = 1
 	f.steps = c.list(tree.Root, &s)
 	c.forms[u] = f
 	return f
@@ -86,7 +85,7 @@ func isBare(l *parse.ListNode) bool {
 type scope struct {
 	dot  reflect.Type
 	vars []variable
-	most *int // variables at once, in the whole form
+	most *int // variables at once, in the whole form, as far as they are named
 }
 
 type variable struct {
@@ -105,6 +104,7 @@ func (s *scope) declare(name string, t reflect.Type) (slot int) {
 func (s *scope) slot(name string) int {
 	for i := len(s.vars) - 1; i >= 0; i-- {
 		if v := s.vars[i]; v.name == name && v.t != nil {
+			*s.most = max(*s.most, i+1)
 			return i
 		}
 	}
@@ -125,20 +125,20 @@ func (c *composer) list(l *parse.ListNode, s *scope) []step {
 		return nil
 	}
 	var steps []step
+	var text string
 	for _, n := range l.Nodes {
-		steps = append(steps, c.node(n, s))
+		if t, ok := n.(*parse.TextNode); ok {
+			text += string(t.Text)
+			continue
+		}
+		steps = append(steps, step{text, c.filler(n, s)})
+		text = ""
 	}
-	return steps
+	return append(steps, step{text: text})
 }
 
-func (c *composer) node(n parse.Node, s *scope) step {
+func (c *composer) filler(n parse.Node, s *scope) filler {
 	switch n := n.(type) {
-	case *parse.TextNode:
-		text := string(n.Text)
-		return func(s *sheet) bool {
-			s.text = append(s.text, text...)
-			return true
-		}
 	case *parse.ActionNode:
 		return c.action(n.Pipe, s)
 	case *parse.IfNode:
@@ -154,7 +154,7 @@ func (c *composer) node(n parse.Node, s *scope) step {
 	return nil
 }
 
-func (c *composer) action(p *parse.PipeNode, s *scope) step {
+func (c *composer) action(p *parse.PipeNode, s *scope) filler {
 	if len(p.Decl) == 0 {
 		return c.escaped(p, s)
 	}
@@ -168,8 +168,8 @@ func (c *composer) action(p *parse.PipeNode, s *scope) step {
 	} else {
 		slot = s.declare(name(p, 0), v.t)
 	}
-	return func(s *sheet) bool {
-		x, ok := v.of(s)
+	return func(s *sheet, dot reflect.Value) bool {
+		x, ok := v.of(s, dot)
 		s.vars[s.first+slot] = x
 		return ok
 	}
@@ -183,25 +183,25 @@ func name(p *parse.PipeNode, i int) string {
 	return p.Decl[i].Ident[0]
 }
 
-func (c *composer) ifNode(n *parse.IfNode, s *scope) step {
+func (c *composer) ifNode(n *parse.IfNode, s *scope) filler {
 	if len(n.Pipe.Decl) > 0 {
 		give("%s", n.Pipe)
 	}
 	test := c.test(n.Pipe, s)
 	then, other := c.list(n.List, s.within(s.dot)), c.list(n.ElseList, s.within(s.dot))
-	return func(s *sheet) bool {
-		yes, ok := test(s)
+	return func(s *sheet, dot reflect.Value) bool {
+		yes, ok := test(s, dot)
 		switch {
 		case !ok:
 			return false
 		case yes:
-			return s.do(then)
+			return s.do(then, dot)
 		}
-		return s.do(other)
+		return s.do(other, dot)
 	}
 }
 
-func (c *composer) with(n *parse.WithNode, s *scope) step {
+func (c *composer) with(n *parse.WithNode, s *scope) filler {
 	v := c.value(n.Pipe, s)
 	inner, slot := s.within(v.t), 0
 	if len(n.Pipe.Decl) > 0 {
@@ -209,22 +209,22 @@ func (c *composer) with(n *parse.WithNode, s *scope) step {
 	}
 	then, other := c.list(n.List, inner), c.list(n.ElseList, s.within(s.dot))
 	holds := truth(v.t)
-	return func(s *sheet) bool {
-		x, ok := v.of(s)
+	return func(s *sheet, dot reflect.Value) bool {
+		x, ok := v.of(s, dot)
 		switch {
 		case !ok:
 			return false
 		case !holds(x):
-			return s.do(other)
+			return s.do(other, dot)
 		}
 		if slot > 0 {
 			s.vars[s.first+slot] = x
 		}
-		return s.with(x, then)
+		return s.do(then, x)
 	}
 }
 
-func (c *composer) each(n *parse.RangeNode, s *scope) step {
+func (c *composer) each(n *parse.RangeNode, s *scope) filler {
 	v := c.value(n.Pipe, s)
 	if v.t.Kind() != reflect.Slice {
 		give("range over %s", v.t)
@@ -239,13 +239,13 @@ func (c *composer) each(n *parse.RangeNode, s *scope) step {
 		elem = inner.declare(name(n.Pipe, 1), v.t.Elem())
 	}
 	then, other := c.list(n.List, inner), c.list(n.ElseList, s.within(s.dot))
-	return func(s *sheet) bool {
-		x, ok := v.of(s)
+	return func(s *sheet, dot reflect.Value) bool {
+		x, ok := v.of(s, dot)
 		if !ok {
 			return false
 		}
 		if x.Len() == 0 {
-			return s.do(other)
+			return s.do(other, dot)
 		}
 		for i := range x.Len() {
 			e := x.Index(i)
@@ -255,7 +255,7 @@ func (c *composer) each(n *parse.RangeNode, s *scope) step {
 			if elem > 0 {
 				s.vars[s.first+elem] = e
 			}
-			if !s.with(e, then) {
+			if !s.do(then, e) {
 				return false
 			}
 		}
@@ -263,15 +263,15 @@ func (c *composer) each(n *parse.RangeNode, s *scope) step {
 	}
 }
 
-func (c *composer) template(n *parse.TemplateNode, s *scope) step {
+func (c *composer) template(n *parse.TemplateNode, s *scope) filler {
 	if n.Pipe == nil {
 		f := c.form(use{n.Name, nil})
-		return func(s *sheet) bool { return s.print(f, reflect.Value{}) }
+		return func(s *sheet, dot reflect.Value) bool { return s.print(f, reflect.Value{}) }
 	}
 	v := c.value(n.Pipe, s)
 	f := c.form(use{n.Name, v.t})
-	return func(s *sheet) bool {
-		x, ok := v.of(s)
+	return func(s *sheet, dot reflect.Value) bool {
+		x, ok := v.of(s, dot)
 		return ok && s.print(f, x)
 	}
 }

@@ -7,7 +7,7 @@ import (
 )
 
 // A test is what a template decides by.
-type test func(*sheet) (yes, ok bool)
+type test func(s *sheet, dot reflect.Value) (yes, ok bool)
 
 func (c *composer) test(p *parse.PipeNode, s *scope) test {
 	if len(p.Cmds) != 1 {
@@ -36,16 +36,16 @@ func (c *composer) holds(n parse.Node, s *scope) test {
 	}
 	v := c.operand(n, s)
 	holds := truth(v.t)
-	return func(s *sheet) (bool, bool) {
-		x, ok := v.of(s)
+	return func(s *sheet, dot reflect.Value) (bool, bool) {
+		x, ok := v.of(s, dot)
 		return ok && holds(x), ok
 	}
 }
 
 func (c *composer) not(n parse.Node, s *scope) test {
 	inner := c.holds(n, s)
-	return func(s *sheet) (bool, bool) {
-		yes, ok := inner(s)
+	return func(s *sheet, dot reflect.Value) (bool, bool) {
+		yes, ok := inner(s, dot)
 		return !yes, ok
 	}
 }
@@ -56,9 +56,9 @@ func (c *composer) several(or bool, nodes []parse.Node, s *scope) test {
 	for _, n := range nodes {
 		tests = append(tests, c.holds(n, s))
 	}
-	return func(s *sheet) (bool, bool) {
+	return func(s *sheet, dot reflect.Value) (bool, bool) {
 		for _, t := range tests {
-			if yes, ok := t(s); !ok || yes == or {
+			if yes, ok := t(s, dot); !ok || yes == or {
 				return yes, ok
 			}
 		}
@@ -83,9 +83,9 @@ func (c *composer) compare(asks func(int) bool, a, b parse.Node, s *scope) test 
 	if kind != y.t.Kind() || kind != reflect.String && kind != reflect.Int {
 		give("compare %s and %s", a, b)
 	}
-	return func(s *sheet) (bool, bool) {
-		v, ok := x.of(s)
-		w, also := y.of(s)
+	return func(s *sheet, dot reflect.Value) (bool, bool) {
+		v, ok := x.of(s, dot)
+		w, also := y.of(s, dot)
 		switch {
 		case !ok || !also:
 			return false, false

@@ -19,11 +19,11 @@ type place struct {
 
 // places are those that can be set, by the names of the functions.
 var places = byFunctions([]*place{
-	{before: `<p>`, after: `</p>`, write: writeText},
-	{before: `<p title="`, after: `"></p>`, write: writeText},
-	{before: `<title>`, after: `</title>`, write: writeText},
+	{before: `<p>`, after: `</p>`, write: inText.write},
+	{before: `<p title="`, after: `"></p>`, write: inText.write},
+	{before: `<title>`, after: `</title>`, write: inText.write},
 	{before: `<a href="`, after: `"></a>`, write: writeAddress},
-	{before: `<a href="/?q=`, after: `"></a>`, write: writeQuery},
+	{before: `<a href="/?q=`, after: `"></a>`, write: inQuery.write},
 	{before: `<img srcset="`, after: `">`, write: writeSources},
 	{before: `<script type="application/ld+json">`, after: `</script>`},
 })
@@ -54,37 +54,44 @@ func functions(p *parse.PipeNode) string {
 }
 
 // escaped prints a value as it is safe where it stands.
-func (c *composer) escaped(p *parse.PipeNode, s *scope) step {
+func (c *composer) escaped(p *parse.PipeNode, s *scope) filler {
 	at := places[functions(p)]
 	if at == nil {
 		give("%s", p)
 	}
 	v := c.command(p.Cmds[0], s)
-	write := at.writer(v.t)
-	return func(s *sheet) bool {
-		x, ok := v.of(s)
-		return ok && write(s, x)
+	switch {
+	case at.trusts(v.t):
+		return func(s *sheet, dot reflect.Value) bool {
+			x, ok := v.of(s, dot)
+			if ok {
+				s.text = append(s.text, x.String()...)
+			}
+			return ok
+		}
+	case at.write != nil && v.t.Kind() == reflect.String && isPlain(v.t):
+		return func(s *sheet, dot reflect.Value) bool {
+			x, ok := v.of(s, dot)
+			return ok && (at.write(s, x.String()) || at.let(s, x))
+		}
+	case at.write != nil && v.t.Kind() == reflect.Int && isPlain(v.t):
+		return func(s *sheet, dot reflect.Value) bool {
+			x, ok := v.of(s, dot)
+			if ok {
+				s.text = strconv.AppendInt(s.text, x.Int(), 10)
+			}
+			return ok
+		}
+	}
+	return func(s *sheet, dot reflect.Value) bool {
+		x, ok := v.of(s, dot)
+		return ok && at.let(s, x)
 	}
 }
 
-func (p *place) writer(t reflect.Type) func(*sheet, reflect.Value) bool {
-	switch {
-	case t == reflect.TypeFor[template.HTML]() && p.before == "<p>", t == reflect.TypeFor[template.JS]() && p.write == nil && strings.HasPrefix(p.before, "<script"):
-		return func(s *sheet, v reflect.Value) bool {
-			s.text = append(s.text, v.String()...)
-			return true
-		}
-	case p.write != nil && t.Kind() == reflect.String && isPlain(t):
-		return func(s *sheet, v reflect.Value) bool {
-			return p.write(s, v.String()) || p.let(s, v)
-		}
-	case p.write != nil && t.Kind() == reflect.Int && isPlain(t):
-		return func(s *sheet, v reflect.Value) bool {
-			s.text = strconv.AppendInt(s.text, v.Int(), 10)
-			return true
-		}
-	}
-	return p.let
+// trusts tells whether values of a type stand here as they are.
+func (p *place) trusts(t reflect.Type) bool {
+	return t == reflect.TypeFor[template.HTML]() && p.before == "<p>" || t == reflect.TypeFor[template.JS]() && p.write == nil && strings.HasPrefix(p.before, "<script")
 }
 
 // isPlain tells whether values of a type are printed as what they are: neither
@@ -107,66 +114,4 @@ func (p *place) let(s *sheet, v reflect.Value) bool {
 	text, also := strings.CutSuffix(text, p.after)
 	s.text = append(s.text, text...)
 	return ok && also
-}
-
-// marks are what html/template writes for the characters that mean something.
-var marks = [256]string{0: "\uFFFD", '"': "&#34;", '&': "&amp;", '\'': "&#39;", '+': "&#43;", '<': "&lt;", '>': "&gt;"}
-
-func writeText(s *sheet, text string) bool {
-	from := 0
-	for i := range len(text) {
-		if m := marks[text[i]]; m != "" {
-			s.text = append(append(s.text, text[from:i]...), m...)
-			from = i + 1
-		}
-	}
-	s.text = append(s.text, text[from:]...)
-	return true
-}
-
-// writeAddress writes an address that stays as it is.
-func writeAddress(s *sheet, text string) bool {
-	rest := strings.TrimPrefix(text, "https:")
-	for i := range len(rest) {
-		if c := rest[i]; !isAlphanumeric(c) && strings.IndexByte("/-._~#?=", c) < 0 {
-			return false
-		}
-	}
-	s.text = append(s.text, text...)
-	return true
-}
-
-func isAlphanumeric(c byte) bool {
-	return 'a' <= c|0x20 && c|0x20 <= 'z' || '0' <= c && c <= '9'
-}
-
-// writeQuery writes a part of a query that stays as it is.
-func writeQuery(s *sheet, text string) bool {
-	for i := range len(text) {
-		if c := text[i]; !isAlphanumeric(c) && strings.IndexByte("-._~", c) < 0 {
-			return false
-		}
-	}
-	s.text = append(s.text, text...)
-	return true
-}
-
-// writeSources writes a srcset that stays as it is: addresses of plain letters,
-// each with its width behind it.
-func writeSources(s *sheet, text string) bool {
-	begun, told := false, false // the address of a source; what is told of it
-	for i := range len(text) {
-		switch c := text[i]; {
-		case c == ',':
-			begun, told = false, false
-		case c == ' ':
-			told = begun
-		case isAlphanumeric(c), !told && strings.IndexByte("/-._~", c) >= 0:
-			begun = true
-		default:
-			return false
-		}
-	}
-	s.text = append(s.text, text...)
-	return true
 }

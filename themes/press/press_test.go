@@ -92,7 +92,7 @@ var wrong = []string{
 var hostile = []string{
 	"", "plain", "/recipes/damson-jam/#keeping", "https://example.com/a_b?c=d&e=f#g", "http://example.com", "javascript:alert(1)", "JaVaScRiPt:x", "mailto:a@b.c",
 	"<script>alert(1)</script>", `"'><img src=x onerror=y>`, "a+b & c &amp; d", "\x00\x01\u2028\ufeff\ufdd0", "\xff\xfe broken", "½ cup ’ µ 日本", "]]>", "</script", "</title>",
-	"a b%20%zz", "//example.com", "data:text/html,x", "a.jpg 320w, b.jpg 640w", "x, javascript:y 2x", "/:a", "a:b/c", "#", "?", "{{.}}",
+	"a b%20%zz", "//example.com", "http://example.com/?a=b&c+d(e)'", "http:https:x", "HTTP:a", "data:text/html,x", "a.jpg 320w, b.jpg 640w", "x, javascript:y 2x", "/:a", "a:b/c", "#", "?", "{{.}}",
 }
 
 func pressed(t testing.TB, text string) *Press {

@@ -8,7 +8,7 @@ import (
 // A value is found on each page, and is of the same type on all of them.
 type value struct {
 	t  reflect.Type
-	of func(*sheet) (v reflect.Value, ok bool)
+	of func(s *sheet, dot reflect.Value) (v reflect.Value, ok bool)
 }
 
 // value sets a pipeline of a single command.
@@ -58,15 +58,15 @@ func (c *composer) operand(n parse.Node, s *scope) value {
 
 func constant(x any) value {
 	v := reflect.ValueOf(x)
-	return value{v.Type(), func(*sheet) (reflect.Value, bool) { return v, true }}
+	return value{v.Type(), func(*sheet, reflect.Value) (reflect.Value, bool) { return v, true }}
 }
 
 func length(v value) value {
 	if k := v.t.Kind(); k != reflect.Slice && k != reflect.String {
 		give("len of %s", v.t)
 	}
-	return value{reflect.TypeFor[int](), func(s *sheet) (reflect.Value, bool) {
-		x, ok := v.of(s)
+	return value{reflect.TypeFor[int](), func(s *sheet, dot reflect.Value) (reflect.Value, bool) {
+		x, ok := v.of(s, dot)
 		if !ok {
 			return x, false
 		}
@@ -78,9 +78,9 @@ func element(v, at value) value {
 	if v.t.Kind() != reflect.Slice || at.t.Kind() != reflect.Int {
 		give("index of %s by %s", v.t, at.t)
 	}
-	return value{v.t.Elem(), func(s *sheet) (reflect.Value, bool) {
-		x, ok := v.of(s)
-		i, also := at.of(s)
+	return value{v.t.Elem(), func(s *sheet, dot reflect.Value) (reflect.Value, bool) {
+		x, ok := v.of(s, dot)
+		i, also := at.of(s, dot)
 		if !ok || !also || i.Int() < 0 || i.Int() >= int64(x.Len()) {
 			return reflect.Value{}, false
 		}
@@ -92,12 +92,12 @@ func dot(s *scope) value {
 	if s.dot == nil {
 		give("no value here")
 	}
-	return value{s.dot, func(s *sheet) (reflect.Value, bool) { return s.dot, true }}
+	return value{s.dot, func(_ *sheet, dot reflect.Value) (reflect.Value, bool) { return dot, true }}
 }
 
 func named(s *scope, name string) value {
 	i := s.slot(name)
-	return value{s.vars[i].t, func(s *sheet) (reflect.Value, bool) { return s.vars[s.first+i], true }}
+	return value{s.vars[i].t, func(s *sheet, dot reflect.Value) (reflect.Value, bool) { return s.vars[s.first+i], true }}
 }
 
 func fields(v value, names []string) value {
@@ -122,8 +122,8 @@ func field(v value, name string) value {
 	if _, method := reflect.PointerTo(t).MethodByName(name); !ok || !f.IsExported() || method || indirect(t, f.Index) {
 		give("%s.%s", t, name)
 	}
-	return value{f.Type, func(s *sheet) (reflect.Value, bool) {
-		x, ok := of(s)
+	return value{f.Type, func(s *sheet, dot reflect.Value) (reflect.Value, bool) {
+		x, ok := of(s, dot)
 		if behind {
 			if !ok || x.IsNil() {
 				return reflect.Value{}, false
