@@ -25,8 +25,9 @@ const longestClock = 12 * 60 * 60
 // when the cook looks.
 func clocks(text string) []mark {
 	var marks []mark
-	for begin, s := range sentences(text) {
-		if !mayTellTime(s) || says(s, high) {
+	for begin, said := range sentences(text) {
+		s, from := aroundTimes(said, beginsClock)
+		if s == "" || says(said, high) {
 			continue
 		}
 		for _, at := range kitchenTime.FindAllStringSubmatchIndex(s, -1) {
@@ -35,25 +36,21 @@ func clocks(text string) []mark {
 				continue
 			}
 			if n, ok := inSeconds(d); ok && n > 0 && n <= longestClock {
-				marks = append(marks, mark{begin + at[0], begin + at[1], `<time datetime="` + isoDuration(n) + `">`, "</time>"})
+				marks = append(marks, mark{begin + from + at[0], begin + from + at[1], `<time datetime="` + isoDuration(n) + `">`, "</time>"})
 			}
 		}
 	}
 	return marks
 }
 
-// mayTellTime spares most sentences the search: those without a number before
-// the first letters of a unit of time.
-func mayTellTime(s string) bool {
-	for i := 1; i < len(s); i++ {
-		if isDigit(s[i-1]) || s[i-1] == "½"[1] {
-			rest := strings.TrimPrefix(s[i:], " ")
-			if rest != "" && strings.IndexByte("smhSMH", rest[0]) >= 0 {
-				return true
-			}
-		}
+// beginsClock reports whether a number ends before a place at which, or behind
+// a space at it, a unit of time may begin.
+func beginsClock(s string, at int) bool {
+	if at == 0 || !isDigit(s[at-1]) && s[at-1] != "½"[1] {
+		return false
 	}
-	return false
+	rest := strings.TrimPrefix(s[at:], " ")
+	return rest != "" && strings.IndexByte("smhSMH", rest[0]) >= 0
 }
 
 // sentences gives each sentence with the stops that end it, and where in the

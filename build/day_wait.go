@@ -11,8 +11,6 @@ import (
 var (
 	// waitTime finds how long something is left alone.
 	waitTime = regexp.MustCompile(`(?i)\b(?:` + countWord + `)(?: ?(?:to|or|[-–]) ?(?:` + countWord + `))? ?(?:minutes?|mins?|hours?|hrs?|days?|weeks?)\b|\bover ?night\b`)
-	// timeWords are among the letters of every such time.
-	timeWords = []string{"min", "hour", "hr", "day", "week", "night"}
 	// waitStems begin the words for what it does meanwhile.
 	waitStems = []string{"stand", "rest", "soak", "steep", "drip", "drain", "chill", "refrigerat", "leave", "left", "condition"}
 	// heatStems begin the words of a sentence in which something cooks.
@@ -132,11 +130,11 @@ func notAWait(sentence string) bool {
 // longestWait gives the longest time in a sentence, as it is written and in
 // minutes, at its longest. Over night is twelve hours.
 func longestWait(sentence string) (text string, minutes float64) {
-	low := strings.ToLower(sentence)
-	if !slices.ContainsFunc(timeWords, func(w string) bool { return strings.Contains(low, w) }) {
+	part, _ := aroundTimes(sentence, beginsTime)
+	if part == "" {
 		return "", 0
 	}
-	for _, at := range waitTime.FindAllString(sentence, -1) {
+	for _, at := range waitTime.FindAllString(part, -1) {
 		m := 12 * 60.0
 		if d, err := content.ParseDuration(inFigures(at)); err == nil {
 			m = minutesOf(d)
