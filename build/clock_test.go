@@ -3,7 +3,6 @@ package build
 import (
 	"regexp"
 	"slices"
-	"strings"
 	"testing"
 )
 
@@ -35,15 +34,6 @@ func TestBindUnits(t *testing.T) {
 	for _, text := range append(hardTexts, "1 cup", "1 1/2 cups of 2 °F, 3 %", "½ in", "a 1  b", "1 é", "1 ", " a", "1 2 a b", "¾ ¼ x", "x½ y") {
 		if got, want := bindUnits(text), is.ReplaceAllString(text, "$1\u00a0$2"); got != want {
 			t.Errorf("%q: %q, want %q", text, got, want)
-		}
-	}
-}
-
-func TestMayHaveRange(t *testing.T) {
-	for _, text := range []string{"half-pint", "-", "a - b", "1-2", "1 - 2", "a-b 3-4", "3 -4", "½- ¾", "1–2", "", "- 3", "a-1"} {
-		changes := ranges.MatchString(text)
-		if got := mayHaveRange(text); changes && !got || got && !strings.Contains(text, "-") {
-			t.Errorf("%q: %t", text, got)
 		}
 	}
 }

@@ -1,7 +1,6 @@
 package build
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -14,30 +13,15 @@ import (
 // end of a line. Thirds and eighths stay written out, since the fonts have no
 // sign for them, but draw 1/3 as a fraction.
 func typeset(s string) string {
-	if !strings.ContainsAny(s, "0123456789½¼¾⅓⅔⅛⅜⅝⅞") {
-		return strings.TrimSpace(s)
-	}
 	s = strings.TrimSpace(s)
-	if strings.Contains(s, "/") {
-		s = fractions.ReplaceAllStringFunc(s, fractionSign)
+	if !numbered(s) {
+		return s
 	}
-	if mayHaveRange(s) {
-		s = ranges.ReplaceAllString(s, "$1–$2")
-	}
+	s = setRanges(setFractions(s))
 	if strings.Contains(s, "\xe2\x85") { // with which the signs that are written out begin
 		s = writtenOut.Replace(s)
 	}
 	return strings.TrimSpace(strings.ReplaceAll(bindUnits(s), "\u00a0to ", " to "))
-}
-
-// mayHaveRange spares most texts with a dash, such as half-pint, the search.
-func mayHaveRange(s string) bool {
-	for i := range len(s) {
-		if s[i] == '-' && endsNumber(strings.TrimSuffix(s[:i], " ")) {
-			return true
-		}
-	}
-	return false
 }
 
 // bindUnits keeps each number on one line with the word after it.
@@ -55,30 +39,12 @@ func bindUnits(s string) string {
 	return b.String()
 }
 
-func endsNumber(s string) bool {
-	r, _ := utf8.DecodeLastRuneInString(s)
-	return '0' <= r && r <= '9' || r == '½' || r == '¼' || r == '¾'
-}
-
 func beginsUnit(s string) bool {
 	r, _ := utf8.DecodeRuneInString(s)
 	return unicode.IsLetter(r) || r == '°' || r == '%'
 }
 
-var (
-	fractions  = regexp.MustCompile(`(?:\b|[0-9] )(?:1/2|1/4|3/4)\b`)
-	ranges     = regexp.MustCompile(`([0-9½¼¾]) ?- ?([0-9½¼¾])`)
-	signs      = map[string]string{"1/2": "½", "1/4": "¼", "3/4": "¾"}
-	writtenOut = strings.NewReplacer("⅓", " 1/3", "⅔", " 2/3", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8")
-)
-
-// fractionSign gives the sign of a fraction: ½ for 1/2, 1½ for 1 1/2.
-func fractionSign(f string) string {
-	if whole, part, ok := strings.Cut(f, " "); ok {
-		return whole + signs[part]
-	}
-	return signs[f]
-}
+var writtenOut = strings.NewReplacer("⅓", " 1/3", "⅔", " 2/3", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8")
 
 // capital makes the first letter of a text a capital one.
 func capital(s string) string {
