@@ -1,9 +1,6 @@
 package validate
 
-import (
-	"strings"
-	"sync"
-)
+import "sync"
 
 // An answer is a row of answers.tsv.
 type answer struct {
@@ -33,7 +30,7 @@ func (q question) change(a *asking, p picked) Change {
 	if !ok {
 		panic("no answer " + q.id + " " + p.which)
 	}
-	c := Change{ID: q.id, Asks: q.asks, Verdict: row.verdict, Says: strings.NewReplacer(p.words...).Replace(row.says), Source: row.source}
+	c := Change{ID: q.id, Asks: q.asks, Verdict: row.verdict, Says: filledIn(row.says, p.words), Source: row.source}
 	switch {
 	case c.Source != (Source{}):
 	case p.source != (Source{}):

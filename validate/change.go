@@ -85,15 +85,12 @@ type question struct {
 // A picked answer is a row by its case, and the words for its braces.
 type picked struct {
 	which  string
-	words  []string // name, value, name, value: for strings.NewReplacer
+	words  []string // name, value, name, value: see filledIn
 	source Source   // of what the answer speaks of, where that is another process than the cited one
 }
 
 // pick picks a row. Each pair is the name of a brace and what stands for it.
 func pick(which string, pairs ...string) picked {
-	for i := 0; i < len(pairs); i += 2 {
-		pairs[i] = "{" + pairs[i] + "}"
-	}
 	return picked{which: which, words: pairs}
 }
 

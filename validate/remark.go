@@ -1,9 +1,6 @@
 package validate
 
-import (
-	"strings"
-	"sync"
-)
+import "sync"
 
 // A Remark is a sentence or two for readers, and who published it.
 type Remark struct {
@@ -18,10 +15,7 @@ func remark(id string, pairs ...string) Remark {
 	if !ok {
 		panic("no remark " + id)
 	}
-	for i := 0; i < len(pairs); i += 2 {
-		pairs[i] = "{" + pairs[i] + "}"
-	}
-	m.Says = strings.NewReplacer(pairs...).Replace(m.Says)
+	m.Says = filledIn(m.Says, pairs)
 	return m
 }
 
