@@ -1,6 +1,10 @@
 package content
 
-import "math/big"
+import (
+	"math"
+	"math/big"
+	"math/bits"
+)
 
 // A Quantity is an exact amount with its unit, or a range of amounts: 1 1/2
 // cups, 4 to 5 lb, 10 min. The zero Quantity means none was given.
@@ -85,6 +89,30 @@ func (q Quantity) In(u Unit) (Quantity, bool) {
 
 // convert gives x in another unit, exactly.
 func convert(x *big.Rat, from, to *knownUnit) *big.Rat {
+	num, ok := product(x.Num(), from.factor.Num(), to.factor.Denom())
+	den, fits := product(x.Denom(), from.factor.Denom(), to.factor.Num())
+	switch {
+	case !ok || !fits || from.unit == Celsius || to.unit == Celsius:
+		return convertLong(x, from, to)
+	case num%den == 0:
+		return new(big.Rat).SetInt64(num / den)
+	}
+	return big.NewRat(num, den)
+}
+
+// product multiplies numbers that are not below zero. It reports false if they
+// take more than a word.
+func product(a, b, c *big.Int) (n int64, ok bool) {
+	if !a.IsUint64() || !b.IsUint64() || !c.IsUint64() {
+		return 0, false
+	}
+	over, ab := bits.Mul64(a.Uint64(), b.Uint64())
+	more, abc := bits.Mul64(ab, c.Uint64())
+	return int64(abc), over|more == 0 && abc <= math.MaxInt64
+}
+
+// convertLong is convert for all numbers and units.
+func convertLong(x *big.Rat, from, to *knownUnit) *big.Rat {
 	y := new(big.Rat).Mul(x, from.factor)
 	if from.unit == Celsius {
 		y.Add(y, freezing)

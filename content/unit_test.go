@@ -211,3 +211,21 @@ func TestSpellingsInSentences(t *testing.T) {
 		}
 	}
 }
+
+// A conversion gives the same in words of the machine and in numbers of any
+// length, from the least amounts to those that a word does not hold.
+func TestConvertInWords(t *testing.T) {
+	for _, text := range []string{"0", "1", "1/3", "99/100", "12", "1234567/100", "999999999999", "1/999999999999", "-40"} {
+		x, _ := new(big.Rat).SetString(text)
+		for _, from := range unitTable {
+			for _, to := range unitTable {
+				if from.factor == nil || from.dim != to.dim {
+					continue
+				}
+				if got, want := convert(x, from, to), convertLong(x, from, to); got.RatString() != want.RatString() {
+					t.Errorf("%s %s is %s %s, want %s", text, from.unit, got.RatString(), to.unit, want.RatString())
+				}
+			}
+		}
+	}
+}
