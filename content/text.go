@@ -71,7 +71,7 @@ func plainRun(b []byte) (n int) {
 	const ones, highs = 0x0101_0101_0101_0101, 0x8080_8080_8080_8080
 	for ; len(b)-n >= 8; n += 8 {
 		v := binary.LittleEndian.Uint64(b[n:])
-		if (v|v-' '*ones|v+ones)&highs != 0 { // a byte of 0x80 and more, below a space, or 0x7f
+		if (v|(v-' '*ones)|(v+ones))&highs != 0 { // a byte of 0x80 and more, below a space, or 0x7f
 			break
 		}
 	}
