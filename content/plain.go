@@ -77,8 +77,6 @@ func (l *oneLine) write(s []byte) {
 	l.word(s[start:])
 }
 
-func isVisible(c byte) bool { return c > ' ' && c < utf8.RuneSelf }
-
 // word writes what holds no space at its ends: words, or a part of one.
 func (l *oneLine) word(s []byte) {
 	if len(s) == 0 {

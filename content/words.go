@@ -15,8 +15,18 @@ func isSpace(r rune) bool {
 	return unicode.IsSpace(r) || r == '\u200b' || r == '\u2060' || r == '\ufeff'
 }
 
+// isVisible reports whether a byte is a letter or a sign of ASCII.
+func isVisible(c byte) bool { return c > ' ' && c < utf8.RuneSelf }
+
 // skipSpace cuts the spaces at the start of s.
 func skipSpace(s string) string {
+	if s == "" || isVisible(s[0]) { // most often
+		return s
+	}
+	return skipSpaces(s)
+}
+
+func skipSpaces(s string) string {
 	for s != "" {
 		if s[0] < utf8.RuneSelf {
 			if s[0] != ' ' && s[0] != '\t' && s[0] != '\n' && s[0] != '\r' {
@@ -35,18 +45,39 @@ func skipSpace(s string) string {
 }
 
 // trimSpace cuts the spaces at both ends of s.
-func trimSpace(s string) string { return skipSpace(strings.TrimRightFunc(s, isSpace)) }
+func trimSpace(s string) string {
+	if s != "" && !isVisible(s[len(s)-1]) {
+		s = strings.TrimRightFunc(s, isSpace)
+	}
+	return skipSpace(s)
+}
 
 // singleSpaced gives s with plain single spaces, and none around it.
 func singleSpaced(s string) string {
 	s = trimSpace(s)
-	if strings.Contains(s, "  ") || strings.ContainsFunc(s, isOddSpace) {
-		return strings.Join(strings.FieldsFunc(s, isSpace), " ")
+	if isSingleSpaced(s) {
+		return s
 	}
-	return s
+	return strings.Join(strings.FieldsFunc(s, isSpace), " ")
 }
 
-func isOddSpace(r rune) bool { return r != ' ' && isSpace(r) }
+func isSingleSpaced(s string) bool {
+	for i := 0; i < len(s); {
+		switch c := s[i]; {
+		case isVisible(c):
+			i++
+		case c == ' ' && i+1 < len(s) && s[i+1] != ' ':
+			i++
+		default:
+			r, size := utf8.DecodeRuneInString(s[i:])
+			if isSpace(r) {
+				return false
+			}
+			i += size
+		}
+	}
+	return true
+}
 
 // endsInSpace reports whether s ends with a space.
 func endsInSpace(s string) bool {
@@ -89,8 +120,12 @@ func cutWords(s, words string) (rest string, ok bool) {
 
 // cutAnyWord cuts the first of the phrases that s starts with.
 func cutAnyWord(s string, phrases []string) (phrase, rest string) {
+	if s == "" {
+		return "", s
+	}
+	first := lower(s[0])
 	for _, p := range phrases {
-		if len(s) < len(p) || lower(s[0]) != p[0] {
+		if p[0] != first || len(s) < len(p) {
 			continue
 		}
 		if rest, ok := cutWords(s, p); ok {
