@@ -61,11 +61,13 @@ func (s *source) letter(line, letter int) Pos {
 	if c.line != line || c.letters > letter {
 		c = cursor{line: line, letters: 1, offset: begin}
 	}
+	if n := letter - c.letters; n > 0 {
+		n = plainRun(s.data[c.offset:min(c.offset+n, len(s.data))]) // letters of one byte
+		c.offset += n
+		c.letters += n
+	}
 	for c.letters < letter && c.offset < len(s.data) && !s.ends(c.offset) {
-		size := 1
-		if s.data[c.offset] >= utf8.RuneSelf {
-			_, size = utf8.DecodeRune(s.data[c.offset:])
-		}
+		_, size := utf8.DecodeRune(s.data[c.offset:])
 		c.offset += size
 		c.letters++
 	}

@@ -45,14 +45,10 @@ func unreadable(text []byte) (message, advice string) {
 // cleanLine cleans one line, its end included.
 func (s *source) cleanLine(line, begin, end int) {
 	told := false
-	for i := begin; i < end; {
-		if n := plainRun(s.data[i:end]); n > 0 {
-			i += n
-			continue
-		}
-		if isPlain(s.data[i]) || i+1 >= end-1 && isEnd(s.data[i:end]) {
-			i++
-			continue
+	for i := begin; ; {
+		i += plainRun(s.data[i:end])
+		if i == end || isEnd(s.data[i:end]) {
+			return
 		}
 		r, size := utf8.DecodeRune(s.data[i:end])
 		if message, advice := odd(r, size, s.data[i]); message != "" {
@@ -66,7 +62,7 @@ func (s *source) cleanLine(line, begin, end int) {
 	}
 }
 
-// plainRun counts visible ASCII and spaces at the start of b, by eights.
+// plainRun counts the plain bytes at the start of b, most of them by eights.
 func plainRun(b []byte) (n int) {
 	const ones, highs = 0x0101_0101_0101_0101, 0x8080_8080_8080_8080
 	for ; len(b)-n >= 8; n += 8 {
@@ -74,6 +70,9 @@ func plainRun(b []byte) (n int) {
 		if (v|(v-' '*ones)|(v+ones))&highs != 0 { // a byte of 0x80 and more, below a space, or 0x7f
 			break
 		}
+	}
+	for n < len(b) && isPlain(b[n]) {
+		n++
 	}
 	return n
 }

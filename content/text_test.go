@@ -5,8 +5,7 @@ import (
 	"testing"
 )
 
-// By eights as one by one: every byte at every place, among the least and the
-// greatest that are plain.
+// Every byte at every place, among the least and the greatest that are plain.
 func TestPlainRun(t *testing.T) {
 	for _, around := range []string{" ", "~"} {
 		for c := range 256 {
@@ -14,8 +13,8 @@ func TestPlainRun(t *testing.T) {
 				b := bytes.Repeat([]byte(around), 16)
 				b[at] = byte(c)
 				want := 16
-				if c < ' ' || c >= 0x7f {
-					want = at / 8 * 8
+				if !isPlain(byte(c)) {
+					want = at
 				}
 				if got := plainRun(b); got != want {
 					t.Errorf("%q: %d, want %d", b, got, want)

@@ -99,7 +99,7 @@ func numberTag(s string) string {
 		if _, err := time.Parse(time.DateOnly, s); err == nil {
 			return "!!timestamp"
 		}
-	case strings.Trim(rest, numberSigns) != "" || rest != "" && strings.Trim(rest, "-0123456789") == "":
+	case !madeOf(rest, numberSigns) || rest != "" && madeOf(rest, "-0123456789"):
 		return "!!str"
 	case leads || len(s) > 15:
 	case rest == "":
@@ -108,4 +108,13 @@ func numberTag(s string) string {
 		return "!!float"
 	}
 	return ""
+}
+
+func madeOf(s, signs string) bool {
+	for i := range len(s) {
+		if strings.IndexByte(signs, s[i]) < 0 {
+			return false
+		}
+	}
+	return true
 }
