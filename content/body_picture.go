@@ -13,7 +13,7 @@ import (
 // to content/pictures, at the places where they are named.
 func (b Body) Pictures() []Field[string] {
 	var named []Field[string]
-	if b.Doc == nil {
+	if b.Doc == nil || !bytes.Contains(b.Source, []byte("![")) {
 		return nil
 	}
 	ast.Walk(b.Doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {

@@ -45,7 +45,22 @@ func (d Date) String() string {
 	if d.IsZero() {
 		return ""
 	}
-	return fmt.Sprintf("%04d-%02d-%02d", d.Year, d.Month, d.Day)
+	if d.Year < 0 || d.Year > 9999 {
+		return fmt.Sprintf("%04d-%02d-%02d", d.Year, d.Month, d.Day)
+	}
+	b := []byte("0000-00-00")
+	writeDigits(b[:4], d.Year)
+	writeDigits(b[5:7], int(d.Month))
+	writeDigits(b[8:], d.Day)
+	return string(b)
+}
+
+// writeDigits fills b with the last digits of n.
+func writeDigits(b []byte, n int) {
+	for i := len(b) - 1; i >= 0; i-- {
+		b[i] = byte('0' + n%10)
+		n /= 10
+	}
 }
 
 // IsZero reports whether there is no date.

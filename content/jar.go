@@ -73,8 +73,14 @@ func jarNamed(s string) Jar {
 	if s == "" || len(s) > longest {
 		return Jar{}
 	}
+	if j := jarCalled(s); !j.IsZero() { // as most write it
+		return j
+	}
 	name := strings.Join(strings.Fields(strings.ReplaceAll(strings.ToLower(s), "-", " ")), "-")
-	name = strings.TrimSuffix(name, "s")
+	return jarCalled(strings.TrimSuffix(name, "s"))
+}
+
+func jarCalled(name string) Jar {
 	for _, size := range jarSizes {
 		if name == size.name || name == size.other && name != "" {
 			return Jar{size.name, fluidOunces(size.holds), size.name}
@@ -84,7 +90,7 @@ func jarNamed(s string) Jar {
 }
 
 func fluidOunces(n int64) Volume {
-	v := big.NewRat(n, 1)
+	v := new(big.Rat).SetInt64(n)
 	return Volume{Quantity{Low: v, High: v, Unit: FluidOunce}}
 }
 
