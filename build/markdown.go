@@ -37,7 +37,7 @@ func newMarkdown(out func(string) bool, figure func(file, alt string) *Picture) 
 // of a line.
 func (m *markdown) render(b *bytes.Buffer, source []byte, n ast.Node) error {
 	start := b.Len()
-	if err := m.renderer.Render(b, source, n); err != nil {
+	if err := m.renderer.Render(atOnce{b}, source, n); err != nil {
 		return err
 	}
 	if text := b.Bytes()[start:]; bytes.Contains(text, []byte(" °")) {
@@ -47,6 +47,15 @@ func (m *markdown) render(b *bytes.Buffer, source []byte, n ast.Node) error {
 	}
 	return nil
 }
+
+// atOnce is a buffer as renderers want one; they would put another before it.
+type atOnce struct{ *bytes.Buffer }
+
+func (atOnce) Buffered() int { return 0 }
+
+func (atOnce) Flush() error { return nil }
+
+var _ util.BufWriter = atOnce{}
 
 // RegisterFuncs puts our own way of writing in the place of goldmark's, where
 // that would break what we promise of every page.

@@ -11,17 +11,21 @@ import (
 // it, or in the singular.
 func lookUp[T any](table map[string]T, produce string) (T, bool) {
 	name := strings.ToLower(strings.TrimSpace(produce))
-	forms := []string{name, name + "s", name + "es"}
-	if stem, ok := strings.CutSuffix(name, "y"); ok {
-		forms = append(forms, stem+"ies")
+	if v, ok := table[name]; ok {
+		return v, true
 	}
-	for _, f := range forms {
-		if v, ok := table[f]; ok {
+	for _, end := range [...]string{"s", "es"} {
+		if v, ok := table[name+end]; ok {
 			return v, true
 		}
 	}
-	var none T
-	return none, false
+	stem, ok := strings.CutSuffix(name, "y")
+	v, known := table[stem+"ies"]
+	if !ok || !known {
+		var none T
+		return none, false
+	}
+	return v, true
 }
 
 // A harvest is a kind of produce and the recipes that use it.

@@ -63,7 +63,7 @@ func (p *prose) block(b *bytes.Buffer, n ast.Node) error {
 
 // inline renders what stands in a block, without the block itself.
 func (p *prose) inline(b *bytes.Buffer, n ast.Node) error {
-	for _, c := range children(n) {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
 		if err := p.md.render(b, p.source, c); err != nil {
 			return err
 		}

@@ -77,13 +77,14 @@ type mark struct {
 type words struct {
 	html string
 	text string
-	at   []int // for each byte of text; one more for its end
+	at   []int32 // for each byte of text; one more for its end
 }
 
 // wordsOf takes the tags out of HTML, and makes signs of its entities.
 func wordsOf(h string) words {
-	w := words{html: h}
+	w := words{html: h, at: make([]int32, 0, len(h)+1)}
 	var b strings.Builder
+	b.Grow(len(h))
 	for i := 0; i < len(h); {
 		size := 1
 		switch h[i] {
@@ -100,14 +101,14 @@ func wordsOf(h string) words {
 		i += max(size, 1)
 	}
 	w.text = b.String()
-	w.at = append(w.at, len(h))
+	w.at = append(w.at, int32(len(h)))
 	return w
 }
 
 func (w *words) add(b *strings.Builder, s string, at int) {
 	b.WriteString(s)
 	for range len(s) {
-		w.at = append(w.at, at)
+		w.at = append(w.at, int32(at))
 	}
 }
 

@@ -35,6 +35,9 @@ func bindUnits(s string) string {
 			from = i + 1
 		}
 	}
+	if from == 0 {
+		return s
+	}
 	b.WriteString(s[from:])
 	return b.String()
 }
