@@ -3,7 +3,6 @@ package build
 import (
 	"fmt"
 	"math/big"
-	"regexp"
 
 	"stillroom/content"
 )
@@ -25,8 +24,22 @@ func isoTimes(t content.Times) (prep, cook, total string) {
 	return prep, cook, total
 }
 
-// calendar finds the units that are not always as long.
-var calendar = regexp.MustCompile(`(?i)(\b|[0-9])(mo|y)`)
+// inCalendar reports whether a time has a unit that is not always as long: mo
+// or y, at the start of a word or behind a digit.
+func inCalendar(text string) bool {
+	for i := range len(text) {
+		if i > 0 && isWordByte(text[i-1]) && !isDigit(text[i-1]) {
+			continue
+		}
+		if begins(text[i:], "y") || begins(text[i:], "mo") {
+			return true
+		}
+	}
+	return false
+}
+
+// longestTold is a hundred years.
+var longestTold = big.NewRat(100*365*24*60*60, 1)
 
 // inSeconds gives a duration in seconds, of a range the longer end: nobody
 // should set aside too little. It is known unless it was written in months or
@@ -35,11 +48,11 @@ func inSeconds(d content.Duration) (n int64, known bool) {
 	if d.IsZero() {
 		return 0, true
 	}
-	if calendar.MatchString(d.Text) {
+	if inCalendar(d.Text) {
 		return 0, false
 	}
 	q, ok := d.In(content.Second)
-	if !ok || !q.High.IsInt() || q.High.Cmp(big.NewRat(100*365*24*60*60, 1)) > 0 {
+	if !ok || !q.High.IsInt() || q.High.Cmp(longestTold) > 0 {
 		return 0, false
 	}
 	return q.High.Num().Int64(), true

@@ -1,6 +1,7 @@
 package build
 
 import (
+	"regexp"
 	"testing"
 
 	"stillroom/content"
@@ -48,4 +49,13 @@ func duration(t *testing.T, s string) (f content.Field[content.Duration]) {
 		t.Fatal(err)
 	}
 	return content.Field[content.Duration]{V: d, Pos: content.Pos{Line: 1}}
+}
+
+func TestInCalendar(t *testing.T) {
+	is := regexp.MustCompile(`(?i)(\b|[0-9])(mo|y)`)
+	for _, text := range []string{"", "10 min", "3 months", "2mo", "1 Year", "1y", "1h2mo", "days", "a month", "almost", "m", "mO", "-y", "_y", "é mo", "6 weeks or a yr"} {
+		if got, want := inCalendar(text), is.MatchString(text); got != want {
+			t.Errorf("inCalendar(%q) = %t", text, got)
+		}
+	}
 }

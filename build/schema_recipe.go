@@ -1,8 +1,8 @@
 package build
 
 import (
-	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"stillroom/content"
@@ -173,7 +173,7 @@ func instructions(address string, parts []content.Part) []node {
 		var steps []stepNode
 		for _, s := range p.Steps {
 			number++
-			steps = append(steps, stepNode{Type: "HowToStep", Text: s.Text, URL: fmt.Sprintf("%s#step-%d", address, number)})
+			steps = append(steps, stepNode{Type: "HowToStep", Text: s.Text, URL: address + "#step-" + strconv.Itoa(number)})
 		}
 		if name := heading(p, i); name != "" {
 			all = append(all, sectionNode{Type: "HowToSection", Name: name, Steps: steps})
