@@ -45,3 +45,23 @@ func BenchmarkFloor(b *testing.B) {
 		markdown.Parser().Parse(text.NewReader(rest))
 	}
 }
+
+// BenchmarkNodes reads its front matter by ourselves, and by the library.
+func BenchmarkNodes(b *testing.B) {
+	block := []byte(blockOf(benchmarkFile(b)))
+	b.Run("usual", func(b *testing.B) {
+		for b.Loop() {
+			if usual(block) == nil {
+				b.Fatal("left to the library")
+			}
+		}
+	})
+	b.Run("library", func(b *testing.B) {
+		for b.Loop() {
+			var doc yaml.Node
+			if err := yaml.Load(block, &doc, yamlOptions); err != nil {
+				b.Fatal(err)
+			}
+		}
+	})
+}

@@ -11,7 +11,7 @@ import (
 // usual reads front matter that is written as it usually is: keys and lists by
 // indentation or in brackets on one line, texts plain or in quotation marks,
 // comments. It gives the very node that yaml.Load gives, but for the comments,
-// in a tenth of the time; and nil for anything else, right or wrong, of which
+// in a sixth of the time; and nil for anything else, right or wrong, of which
 // the library is to judge. The text must be clean.
 func usual(block []byte) *yaml.Node {
 	if bytes.IndexByte(block, '\t') >= 0 {

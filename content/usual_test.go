@@ -43,6 +43,21 @@ func TestUsual(t *testing.T) {
 	}
 }
 
+// TestUsualKeys writes every hostile text for every key.
+func TestUsualKeys(t *testing.T) {
+	plain := make(map[Want]string) // without a unit
+	for w := WantText; w < WantKeys; w++ {
+		plain[w] = ""
+	}
+	for _, table := range []KeyTable{RecipeKeys, EpisodeKeys, SiteKeys} {
+		for _, line := range linesWith(table, plain, "") {
+			for text := range strings.SplitSeq(hostileTexts, "\n") {
+				checkNodes(t, []byte(strings.Replace(line, "#", text, 1)))
+			}
+		}
+	}
+}
+
 // checkNodes reports whether the own reader read a block. If it did, the
 // library has to give the same nodes.
 func checkNodes(t *testing.T, block []byte) bool {
