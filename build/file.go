@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+	"sync"
 )
 
 // A File is a file of the published site. Its bytes are made, or looked up, when
@@ -33,6 +34,27 @@ func madeLater(path string, data func() ([]byte, error)) File {
 		return inMemory(d), err
 	}}
 }
+
+// printed is a file that is printed each time that it is asked for.
+func printed(path string, print func(*bytes.Buffer) error) File {
+	return File{path, func() (io.ReadSeekCloser, error) {
+		b := galleys.Get().(*bytes.Buffer)
+		b.Reset()
+		err := print(b)
+		return galley{memoryReader{bytes.NewReader(b.Bytes())}, b}, err
+	}}
+}
+
+// A galley is a file in a buffer that may be used again when all have done with
+// it, which closing alone does not tell: a request that was given up may read on.
+type galley struct {
+	memoryReader
+	buffer *bytes.Buffer
+}
+
+var galleys = sync.Pool{New: func() any { return new(bytes.Buffer) }}
+
+func (g galley) giveBack() { galleys.Put(g.buffer) }
 
 // Bytes gives all the bytes at once.
 func (f File) Bytes() ([]byte, error) {

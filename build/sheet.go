@@ -19,16 +19,15 @@ type sheet struct {
 
 // file is the page as a theme writes it.
 func (s sheet) file(t *themes.Theme) File {
-	return madeLater(s.path, func() ([]byte, error) {
+	return printed(s.path, func(b *bytes.Buffer) error {
 		page, err := s.page()
 		if err != nil {
-			return nil, fmt.Errorf("make a page of %s: %w", s.of, err)
+			return fmt.Errorf("make a page of %s: %w", s.of, err)
 		}
-		var b bytes.Buffer
-		if err := t.Write(&b, s.kind, page); err != nil {
-			return nil, fmt.Errorf("write %s: %w", s.path, err)
+		if err := t.Write(b, s.kind, page); err != nil {
+			return fmt.Errorf("write %s: %w", s.path, err)
 		}
-		return b.Bytes(), nil
+		return nil
 	})
 }
 

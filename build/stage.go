@@ -128,6 +128,9 @@ func (s *stage) make(f File) error {
 	if err := s.put(f.Path, r); err != nil {
 		return fmt.Errorf("write %s: %w", f.Path, err)
 	}
+	if g, ok := r.(galley); ok {
+		g.giveBack()
+	}
 	return nil
 }
 
