@@ -8,6 +8,7 @@ import (
 	"io"
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"slices"
 	"sync"
@@ -68,14 +69,24 @@ func writeSynced(name string, data []byte) error {
 }
 
 func (s *stage) makeFolders(paths []string) error {
-	made := make(map[string]bool)
-	for _, p := range paths {
-		folder := filepath.Dir(filepath.FromSlash(p))
-		if made[folder] {
-			continue
+	made := map[string]bool{".": true} // the stage itself, which was empty
+	var folder func(p string) error
+	folder = func(p string) error {
+		if made[p] {
+			return nil
 		}
-		made[folder] = true
-		if err := os.MkdirAll(filepath.Join(s.dir, folder), 0o777); err != nil {
+		made[p] = true
+		if err := folder(path.Dir(p)); err != nil {
+			return err
+		}
+		err := os.Mkdir(filepath.Join(s.dir, filepath.FromSlash(p)), 0o777)
+		if errors.Is(err, fs.ErrExist) {
+			return nil // two names may be one to a disk
+		}
+		return err
+	}
+	for _, p := range paths {
+		if err := folder(path.Dir(p)); err != nil {
 			return err
 		}
 	}
