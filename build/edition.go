@@ -23,6 +23,7 @@ type edition struct {
 	feeding   func() []feedEntry
 	heard     map[string][]*content.Episode // by the slug of a recipe that they name, newest first
 	told      lately[*content.Recipe, told]
+	nodes     lately[*content.Recipe, inJSON]
 
 	*store // of the recipes
 }

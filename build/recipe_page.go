@@ -93,7 +93,7 @@ func (e *edition) recipePage(t told) *RecipePage {
 		trail:       []Link{{Name: "Recipes", Address: recipesAddress}},
 		picture:     r.Picture,
 		article:     true,
-		nodes:       []node{e.recipeNode(r)},
+		nodes:       []node{e.recipeInJSON(r)},
 		scripts:     []string{"kept.js", "amount.js", "altitude.js", "scaler.js", "stove.js", "drawings.js"},
 		styles:      append([]string{"drawings.css"}, noticeStyles(p.Corrections)...),
 	})

@@ -14,11 +14,25 @@ func (e *edition) graph(nodes ...node) []byte {
 	if e.settings.Address.V == "" || len(nodes) == 0 {
 		return nil
 	}
-	return mustJSON(struct {
-		Context string `json:"@context"`
-		Graph   []node `json:"@graph"`
-	}{"https://schema.org", nodes})
+	data := []byte(inSchemaOrg + `"@graph":[`)
+	for i, n := range nodes {
+		if i > 0 {
+			data = append(data, ',')
+		}
+		if w, ok := n.(inJSON); ok {
+			data = append(data, w...)
+		} else {
+			data = append(data, mustJSON(n)...)
+		}
+	}
+	return append(data, "]}"...)
 }
+
+// inSchemaOrg begins what is said in the vocabulary.
+const inSchemaOrg = `{"@context":"https://schema.org",`
+
+// An inJSON is a node that is written already.
+type inJSON []byte
 
 // mustJSON is for values of our own types, which can always be written.
 func mustJSON(v any) []byte {

@@ -12,7 +12,6 @@ import (
 // It has no ratings, since no reader has given any here, and no word on
 // safety, for which the vocabulary has none.
 type recipeNode struct {
-	Context       string        `json:"@context,omitempty"`
 	Type          string        `json:"@type"`
 	ID            string        `json:"@id"`
 	URL           string        `json:"url"`
@@ -63,12 +62,16 @@ func (e *edition) recipeFiles() []File {
 	var files []File
 	for _, r := range e.recipes {
 		files = append(files, madeLater(recipeAddress(r)[1:]+"recipe.json", func() ([]byte, error) {
-			n := e.recipeNode(r)
-			n.Context = "https://schema.org"
-			return mustJSON(n), nil
+			return append([]byte(inSchemaOrg), e.recipeInJSON(r)[len("{"):]...), nil
 		}))
 	}
 	return files
+}
+
+// recipeInJSON is the node of a recipe, for its page and for other programs.
+func (e *edition) recipeInJSON(r *content.Recipe) inJSON {
+	w, _ := e.nodes.of(r, func() (inJSON, error) { return mustJSON(e.recipeNode(r)), nil })
+	return w
 }
 
 func (e *edition) recipeNode(r *content.Recipe) recipeNode {
