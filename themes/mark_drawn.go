@@ -6,6 +6,7 @@ import (
 	"image"
 	"image/color"
 	"image/png"
+	"math"
 	"math/big"
 	"slices"
 )
@@ -88,30 +89,53 @@ const rows = 8
 func (m mark) paint(side int) *image.RGBA {
 	img := image.NewRGBA(image.Rect(0, 0, side, side))
 	unit := int64(side) // a pixel is m.side parts of the square, counted side times as fine
+	cover := make([]int64, side)
 	for _, s := range m.shapes {
-		cover := make([]int64, side)
+		top, bottom := s.reach()
 		for y := range side {
-			clear(cover)
+			from, to := side, 0 // the pixels that are touched
 			for r := range int64(rows) {
 				at := (int64(y)*2*rows + 2*r + 1) * m.side / (2 * rows) // the middle of the row
-				s.cross(at, unit, func(from, to int64) { spread(cover, from, to, m.side) })
+				if at < top*unit || at >= bottom*unit {
+					continue
+				}
+				s.cross(at, unit, func(a, b int64) {
+					first, end := spread(cover, a, b, m.side)
+					from, to = min(from, first), max(to, end)
+				})
 			}
-			for x, c := range cover {
-				blend(img, x, y, s.fill, c, m.side*rows)
+			for x := from; x < to; x++ {
+				blend(img, x, y, s.fill, cover[x], m.side*rows)
+				cover[x] = 0
 			}
 		}
 	}
 	return img
 }
 
+// reach is from where to where a shape goes, downwards.
+func (s shape) reach() (top, bottom int64) {
+	top, bottom = math.MaxInt32, 0
+	for _, line := range s.lines {
+		for _, p := range line {
+			top, bottom = min(top, p.y), max(bottom, p.y)
+		}
+	}
+	return top, bottom
+}
+
 // cross finds where a row goes into the shape and where out of it: wherever
 // lines have gone around it, whichever way. Places are in parts times unit.
 func (s shape) cross(y, unit int64, stretch func(from, to int64)) {
 	type edge struct{ x, turn int64 }
-	var edges []edge
+	var room [16]edge
+	edges := room[:0]
 	for _, line := range s.lines {
 		for i, b := range line {
-			a := line[(i+len(line)-1)%len(line)]
+			a := line[len(line)-1]
+			if i > 0 {
+				a = line[i-1]
+			}
 			ay, by := a.y*unit, b.y*unit
 			switch {
 			case ay <= y && y < by:
@@ -131,24 +155,29 @@ func (s shape) cross(y, unit int64, stretch func(from, to int64)) {
 	}
 }
 
-// spread notes how much of each pixel of a row lies between two places.
-func spread(cover []int64, from, to, pixel int64) {
+// spread notes how much of each pixel of a row lies between two places, and
+// gives the pixels that are touched, to where they end.
+func spread(cover []int64, from, to, pixel int64) (first, end int) {
 	from, to = max(from, 0), min(to, pixel*int64(len(cover)))
-	for x := from / pixel; x*pixel < to; x++ {
-		cover[x] += min(to, (x+1)*pixel) - max(from, x*pixel)
+	if from >= to {
+		return len(cover), 0
 	}
+	first, end = int(from/pixel), int((to-1)/pixel)+1
+	for x := first; x < end; x++ {
+		cover[x] += pixel
+	}
+	cover[first] -= from - int64(first)*pixel
+	cover[end-1] -= int64(end)*pixel - to
+	return first, end
 }
 
 // blend paints a pixel of which part, out of whole, is covered.
 func blend(img *image.RGBA, x, y int, c color.RGBA, part, whole int64) {
-	if part == 0 {
-		return
-	}
-	if part == whole {
-		img.SetRGBA(x, y, c)
-		return
-	}
 	p := img.Pix[img.PixOffset(x, y):][:4:4]
+	if part == whole {
+		p[0], p[1], p[2], p[3] = c.R, c.G, c.B, c.A
+		return
+	}
 	for i, v := range [4]uint8{c.R, c.G, c.B, c.A} {
 		p[i] = uint8((int64(p[i])*(whole-part) + int64(v)*part + whole/2) / whole)
 	}
