@@ -77,11 +77,14 @@ type mark struct {
 type words struct {
 	html string
 	text string
-	at   []int32 // for each byte of text; one more for its end
+	at   []int32 // for each byte of text; one more for its end; nil where the text is the HTML
 }
 
 // wordsOf takes the tags out of HTML, and makes signs of its entities.
 func wordsOf(h string) words {
+	if !strings.ContainsAny(h, "<&\n") {
+		return words{html: h, text: h}
+	}
 	w := words{html: h, at: make([]int32, 0, len(h)+1)}
 	var b strings.Builder
 	b.Grow(len(h))
@@ -112,14 +115,22 @@ func (w *words) add(b *strings.Builder, s string, at int) {
 	}
 }
 
+// place gives where a byte of the text stands in the HTML.
+func (w words) place(i int) int {
+	if w.at == nil {
+		return i
+	}
+	return int(w.at[i])
+}
+
 // with gives the HTML with marks in it. One that would reach over a tag is left
 // out.
 func (w words) with(marks []mark) string {
 	slices.SortFunc(marks, func(a, b mark) int { return b.start - a.start })
 	s := w.html
 	for _, m := range marks {
-		start := w.at[m.start]
-		end := w.at[m.end-1] + 1
+		start := w.place(m.start)
+		end := w.place(m.end-1) + 1
 		if strings.ContainsAny(w.html[start:end], "<>&") {
 			continue
 		}
