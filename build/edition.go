@@ -21,9 +21,13 @@ type edition struct {
 	pages     []*content.Page        // in order of name
 	searching func() searchIndex
 	feeding   func() []feedEntry
-	heard     map[string][]*content.Episode // by the slug of a recipe that they name, newest first
-	told      lately[*content.Recipe, told]
-	nodes     lately[*content.Recipe, inJSON]
+	months    struct {
+		sync.Once
+		year []Month // with no month marked
+	}
+	heard map[string][]*content.Episode // by the slug of a recipe that they name, newest first
+	told  lately[*content.Recipe, told]
+	nodes lately[*content.Recipe, inJSON]
 
 	*store // of the recipes
 }

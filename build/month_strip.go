@@ -1,6 +1,7 @@
 package build
 
 import (
+	"slices"
 	"time"
 
 	"stillroom/content"
@@ -20,6 +21,16 @@ type Month struct {
 
 // year gives the twelve months, in order, and marks one of them.
 func (e *edition) year(here time.Month) []Month {
+	e.months.Do(func() { e.months.year = yearOf(e) })
+	year := slices.Clone(e.months.year)
+	if here != 0 {
+		year[here-1].Here = true
+	}
+	return year
+}
+
+// yearOf gives the twelve months of an edition.
+func yearOf(e *edition) []Month {
 	year := make([]Month, 12)
 	most := 1
 	for i := range year {
@@ -27,7 +38,7 @@ func (e *edition) year(here time.Month) []Month {
 		made := e.made[m]
 		year[i] = Month{
 			Name: m.String(), Short: m.String()[:3], Rest: m.String()[3:], Address: monthAddress(m),
-			Here: m == here, Count: len(made), Fill: commonFill(made),
+			Count: len(made), Fill: commonFill(made),
 		}
 		most = max(most, len(made))
 	}
