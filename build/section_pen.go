@@ -2,6 +2,7 @@ package build
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -120,9 +121,27 @@ func sectionNotes(rim, level float64) SectionNotes {
 
 // px writes a length of a drawing, to a tenth.
 func px(x float64) string {
+	tenths := math.Round(x * 10)
+	if off := math.Abs(x*10 - tenths); math.Abs(tenths) < 1e6 && off < 0.4999 { // else it may be another's turn
+		return inTenths(int(tenths))
+	}
 	s := strconv.FormatFloat(x, 'f', 1, 64)
 	if s == "-0.0" {
 		return "0"
 	}
 	return strings.TrimSuffix(s, ".0")
+}
+
+// inTenths writes a number of tenths: 12.5, -0.3, 7.
+func inTenths(n int) string {
+	var b [12]byte
+	s := b[:0]
+	if n < 0 {
+		s, n = append(s, '-'), -n
+	}
+	s = strconv.AppendInt(s, int64(n/10), 10)
+	if n%10 != 0 {
+		s = append(s, '.', byte('0'+n%10))
+	}
+	return string(s)
 }
