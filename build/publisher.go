@@ -29,10 +29,35 @@ func credit(s validate.Source) Credit {
 		return Credit{Name: s.Title + ", " + s.Address}
 	}
 	c := Credit{Name: s.Title, Address: s.Address}
-	if u, err := url.Parse(s.Address); err == nil && u.Host != "" && !isPublisher(u.Hostname()) {
-		c.Copy = strings.TrimPrefix(u.Hostname(), "www.")
+	if host := hostOf(s.Address); host != "" && !isPublisher(host) {
+		c.Copy = strings.TrimPrefix(host, "www.")
 	}
 	return c
+}
+
+// hostOf gives the host of an address; empty if it has none.
+func hostOf(address string) string {
+	if rest, ok := strings.CutPrefix(address, "https://"); ok {
+		if host, path, ok := strings.Cut(rest, "/"); ok && host != "" && !hasOdd(host) && !hasOdd(path) {
+			return host // as most are, for which all of an address need not be parsed
+		}
+	}
+	u, err := url.Parse(address)
+	if err != nil {
+		return ""
+	}
+	return u.Hostname()
+}
+
+// hasOdd reports whether a part of an address has a sign that may mean something
+// else than itself.
+func hasOdd(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; !isWordByte(c) && c != '-' && c != '.' && c != '/' {
+			return true
+		}
+	}
+	return false
 }
 
 // publishers are the ends of hosts on which those who test processes publish:
