@@ -115,7 +115,9 @@ func (f *finder) step(n int, text string) {
 // point within a number ends none.
 func sentenceEnd(text string, from int) (end, next int) {
 	for i := from; i < len(text); i++ {
-		if strings.IndexByte(".!?:;", text[i]) < 0 {
+		switch text[i] {
+		case '.', '!', '?', ':', ';':
+		default:
 			continue
 		}
 		rest := strings.TrimLeft(text[i+1:], `"')`)

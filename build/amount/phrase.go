@@ -12,6 +12,9 @@ import (
 // numbers gives the places where a number begins.
 func numbers(s string) []int {
 	var all []int
+	if !mayNumber(s) {
+		return nil
+	}
 	before := ' '
 	for at, r := range s {
 		if isNumber(r) && !isNumber(before) && !strings.ContainsRune(".,/-–⁄°", before) && !isLetter(before) {
@@ -24,8 +27,18 @@ func numbers(s string) []int {
 	return all
 }
 
+// mayNumber reports whether a text has a digit, or a sign beyond ASCII.
+func mayNumber(s string) bool {
+	for i := range len(s) {
+		if c := s[i]; '0' <= c && c <= '9' || c >= utf8.RuneSelf {
+			return true
+		}
+	}
+	return false
+}
+
 func isNumber(r rune) bool {
-	return '0' <= r && r <= '9' || strings.ContainsRune("½¼¾⅓⅔⅛⅜⅝⅞", r)
+	return '0' <= r && r <= '9' || r >= utf8.RuneSelf && strings.ContainsRune("½¼¾⅓⅔⅛⅜⅝⅞", r)
 }
 
 func isLetter(r rune) bool { return 'a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || r >= utf8.RuneSelf }
