@@ -30,7 +30,7 @@ export async function use(root, checks, fault) {
   return { faults: faults.flat(), count: runs.length };
 }
 
-async function one(browser, url, { name, page, device, options = {}, patience = 5000, prepare, look }, faults, wanted) {
+async function one(browser, url, { name, page, device, options = {}, patience = 20_000, prepare, look }, faults, wanted) {
   const context = await browser.newContext({ ...devices[device], ...options });
   const tab = await context.newPage();
   tab.setDefaultTimeout(patience);
@@ -73,7 +73,7 @@ function words(tab, say) {
     },
     // told says a fault unless a status, which speaks up a little later, comes to have this in it.
     async told(selector, wanted, what) {
-      await tab.waitForFunction(([s, w]) => document.querySelector(s).textContent.replace(/\s+/g, ' ').includes(w), [selector, wanted], { timeout: 3000 })
+      await tab.waitForFunction(([s, w]) => document.querySelector(s).textContent.replace(/\s+/g, ' ').includes(w), [selector, wanted])
         .catch(async () => say(`${what}: "${await text(selector)}", without "${wanted}"`));
     },
     same(found, wanted, what) {

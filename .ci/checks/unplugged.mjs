@@ -89,11 +89,11 @@ class Reader {
 
   // until waits for what a worker does in its own time.
   async until(what, ok) {
-    for (let i = 0; i < 100; i++) {
+    for (let i = 0; i < 300; i++) {
       if (await ok()) return;
       await this.tab.waitForTimeout(100);
     }
-    want(false, `in ten seconds ${what} did not come about`);
+    want(false, `in thirty seconds ${what} did not come about`);
   }
 
   keeps(address) {
