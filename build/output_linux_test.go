@@ -72,7 +72,8 @@ func TestKilled(t *testing.T) {
 	if n, err := strconv.Atoi(os.Getenv("STILLROOM_KILLS")); err == nil {
 		least, most = n, n
 	}
-	for end := time.Now().Add(4 * time.Second); runs < least || runs < most && time.Now().Before(end); runs++ {
+	telling := func() bool { return left > 0 && len(seen) == 2 }
+	for end := time.Now().Add(4 * time.Second); runs < least || runs < most && time.Now().Before(end) || !telling() && runs < 10*most; runs++ {
 		child := exec.Command(os.Args[0])
 		child.Env = append(os.Environ(), "STILLROOM_WRITE_FOR_EVER="+dir)
 		var stderr strings.Builder
@@ -80,7 +81,8 @@ func TestKilled(t *testing.T) {
 		if err := child.Start(); err != nil {
 			t.Fatal(err)
 		}
-		time.Sleep(once/4 + rand.N(2*once))
+		longer := time.Duration(1 + runs/least) // the machine may have become busier since
+		time.Sleep(once/4 + rand.N(2*once*longer))
 		child.Process.Kill()
 		child.Wait()
 		if stderr.Len() > 0 {
@@ -92,7 +94,7 @@ func TestKilled(t *testing.T) {
 		}
 	}
 	t.Logf("sites found: %v; %d of %d were killed between first byte and last", seen, left, runs)
-	if left == 0 || len(seen) < 2 {
+	if !telling() {
 		t.Error("the kills came at no telling moment")
 	}
 	mustWrite(t, dir, manyFiles(1))
