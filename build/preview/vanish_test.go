@@ -31,6 +31,25 @@ func (f *fickle) set(of map[string]error, name string, err error) {
 	of[name] = err
 }
 
+// put writes a file anew, while others may be read.
+func (f *fickle) put(name string, data []byte) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.MapFS[name] = &fstest.MapFile{Data: data}
+}
+
+func (f *fickle) Stat(name string) (fs.FileInfo, error) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return f.MapFS.Stat(name)
+}
+
+func (f *fickle) ReadDir(name string) ([]fs.DirEntry, error) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	return f.MapFS.ReadDir(name)
+}
+
 func (f *fickle) Open(name string) (fs.File, error) {
 	f.mu.Lock()
 	defer f.mu.Unlock()
@@ -99,7 +118,7 @@ func openFickle(t *testing.T) (*Preview, *fickle) {
 func TestTextVanishesWhileRead(t *testing.T) {
 	p, f := openFickle(t)
 	before := page(t, p, plumPage)
-	f.MapFS[plumFile] = &fstest.MapFile{Data: bytes.Replace(f.MapFS[plumFile].Data, []byte("Plum jam"), []byte("Plum cheese"), 1)}
+	f.put(plumFile, bytes.Replace(f.MapFS[plumFile].Data, []byte("Plum jam"), []byte("Plum cheese"), 1))
 	f.set(f.opens, plumFile, fs.ErrNotExist)
 	if unsure := p.Change([]string{plumFile}, false); len(unsure) != 1 || page(t, p, plumPage) != before {
 		t.Errorf("vanished while it was read: unsure of %v", unsure)
@@ -168,7 +187,7 @@ func TestMediaVanish(t *testing.T) {
 // A theme of which a file cannot be read is told of, and worn as it was.
 func TestThemeFails(t *testing.T) {
 	p, f := openFickle(t)
-	f.MapFS["themes/enamel/files/own.css"] = &fstest.MapFile{Data: []byte("p{color:red}")}
+	f.put("themes/enamel/files/own.css", []byte("p{color:red}"))
 	f.set(f.reads, "themes/enamel/files/own.css", syscall.EIO)
 	p.Change([]string{"themes/enamel/files/own.css"}, false)
 	if s := p.now.Load(); len(s.troubles) != 1 || !strings.Contains(s.troubles[0].Text, syscall.EIO.Error()) || s.proofs.Asset("own.css") == "" {
