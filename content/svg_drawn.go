@@ -106,10 +106,13 @@ func (p *parts) drawn(i int) (n int, ok bool) {
 		return this.drawn, true
 	}
 	this.drawn = uncounted
-	n, ok = 1, true
+	n = 1
 	for _, i := range this.within {
-		m, fine := p.drawn(i)
-		n, ok = most(n+m), ok && fine
+		m, ok := p.drawn(i)
+		if !ok {
+			return 0, false
+		}
+		n = most(n + m)
 	}
 	all := []*brought{&this.brings}
 	for _, s := range append(this.styles, "*") {
@@ -118,7 +121,9 @@ func (p *parts) drawn(i int) (n int, ok bool) {
 		}
 	}
 	for _, b := range all {
-		ok = p.count(b) && ok
+		if !p.count(b) {
+			return 0, false
+		}
 		n = most(n + b.counts[once])
 	}
 	// What stands in a part inherits how its points are marked and how it is
@@ -131,25 +136,29 @@ func (p *parts) drawn(i int) (n int, ok bool) {
 		n = most(n + n*b.counts[fills])
 	}
 	this.drawn = n
-	return n, ok
+	return n, true
 }
 
 // count adds up the parts that are brought in. It reports whether none was among
 // its own parts.
 func (p *parts) count(b *brought) bool {
-	ok := true
 	for how, ids := range b.ids {
 		for _, id := range ids {
-			if i, known := p.byID[id]; known {
-				m, fine := p.drawn(i)
-				if ok = ok && fine; !p.all[i].plain {
-					b.counts[how] = most(b.counts[how] + m)
-				}
+			i, known := p.byID[id]
+			if !known {
+				continue
+			}
+			n, ok := p.drawn(i)
+			if !ok {
+				return false
+			}
+			if !p.all[i].plain {
+				b.counts[how] = most(b.counts[how] + n)
 			}
 		}
 		b.ids[how] = nil // a style is about many parts, and is counted for the first
 	}
-	return ok
+	return true
 }
 
 // most keeps a count where it can still be multiplied.

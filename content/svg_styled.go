@@ -62,12 +62,10 @@ func (p *parts) style(sheet string) string {
 	if keptAddress.MatchString(sheet) {
 		return keepsAddress
 	}
-	rest := styleRule.ReplaceAllStringFunc(sheet, func(rule string) string {
-		m := styleRule.FindStringSubmatch(rule)
+	for _, m := range styleRule.FindAllStringSubmatch(sheet, -1) {
 		p.rule(m[1], m[2])
-		return ""
-	})
-	p.rule("*", rest) // rules in rules, and what else is read otherwise here than by browsers
+	}
+	p.rule("*", styleRule.ReplaceAllString(sheet, "")) // rules in rules, and what else is read otherwise here than by browsers
 	if p.stylings > mostStyled {
 		return fmt.Sprintf("is an SVG picture whose styles bring something in more than %d times", mostStyled)
 	}
