@@ -34,13 +34,9 @@ const (
 // beginsTime reports whether the words of time that steps have a person wait for
 // begin at a place.
 func beginsTime(s string, at int) bool {
-	s = s[at:]
-	switch s[0] | 0x20 {
-	case 'm', 'h', 'd', 'w', 'n':
-		for _, w := range [...]string{"min", "hour", "hr", "day", "wee", "night"} {
-			if len(s) >= len(w) && strings.EqualFold(s[:len(w)], w) {
-				return true
-			}
+	for _, w := range [...]string{"min", "hour", "hr", "day", "wee", "night"} {
+		if begins(s[at:], w) {
+			return true
 		}
 	}
 	return false

@@ -11,10 +11,10 @@ import (
 
 // numbers gives the places where a number begins.
 func numbers(s string) []int {
-	var all []int
 	if !mayNumber(s) {
 		return nil
 	}
+	var all []int
 	before := ' '
 	for at, r := range s {
 		if isNumber(r) && !isNumber(before) && !strings.ContainsRune(".,/-–⁄°", before) && !isLetter(before) {

@@ -117,11 +117,7 @@ func TestICalendar(t *testing.T) {
 	if again := Of(larder(t), date("2026-06-10"), 14).ICalendar(); !bytes.Equal(got, again) {
 		t.Error("the same day gives other bytes")
 	}
-	for l := range strings.SplitSeq(strings.TrimSuffix(string(got), "\r\n"), "\r\n") {
-		if len(l) > 75 || strings.ContainsAny(l, "\r\n") || !utf8.ValidString(l) {
-			t.Errorf("line %q", l)
-		}
-	}
+	wantLines(t, string(got))
 	cal, err := ical.NewDecoder(bytes.NewReader(got)).Decode()
 	if err != nil {
 		t.Fatal(err)
@@ -152,6 +148,16 @@ func TestICalendar(t *testing.T) {
 }
 
 // What is read again later changes what is there.
+// wantLines looks at the lines of a stream.
+func wantLines(t *testing.T, stream string) {
+	t.Helper()
+	for l := range strings.SplitSeq(strings.TrimSuffix(stream, "\r\n"), "\r\n") {
+		if len(l) > 75 || strings.ContainsAny(l, "\r\n") || !utf8.ValidString(l) {
+			t.Errorf("line %q", l)
+		}
+	}
+}
+
 // A name that is folded at any of its bytes, and one that would be a line of its
 // own, is read as it was written: RFC 5545, 3.1 and 3.3.11.
 func TestNamesComeBack(t *testing.T) {
@@ -164,11 +170,7 @@ func TestNamesComeBack(t *testing.T) {
 	for _, name := range names {
 		w := new(icalendar)
 		w.text("SUMMARY", name)
-		for l := range strings.SplitSeq(strings.TrimSuffix(w.String(), "\r\n"), "\r\n") {
-			if len(l) > 75 || strings.ContainsAny(l, "\r\n") || !utf8.ValidString(l) {
-				t.Errorf("%q has the line %q", name, l)
-			}
-		}
+		wantLines(t, w.String())
 		cal, err := ical.NewDecoder(strings.NewReader("BEGIN:VCALENDAR\r\nBEGIN:VEVENT\r\n" + w.String() + "END:VEVENT\r\nEND:VCALENDAR\r\n")).Decode()
 		if err != nil {
 			t.Errorf("%q: %v", name, err)
