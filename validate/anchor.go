@@ -19,10 +19,10 @@ type opener struct {
 const mostAnchors = 2048
 
 // An anchorSet holds anchors below mostAnchors.
-type anchorSet [mostAnchors / 64]uint64
+type anchorSet [mostAnchors]bool
 
-func (set *anchorSet) add(n uint16)      { set[n/64%(mostAnchors/64)] |= 1 << (n % 64) }
-func (set *anchorSet) has(n uint16) bool { return set[n/64%(mostAnchors/64)]&(1<<(n%64)) != 0 }
+func (set *anchorSet) add(n uint16)      { set[n%mostAnchors] = true }
+func (set *anchorSet) has(n uint16) bool { return set[n%mostAnchors] }
 
 // index notes for each word the phrases that it may open, and the anchors that
 // it is of.
@@ -64,13 +64,16 @@ func lay[T any](all, list []T) ([]T, stretch) {
 	return all, stretch{int32(from), int32(len(all))}
 }
 
-// usesOfWords counts for each word the phrases that it may open or stand in.
+// usesOfWords counts for each word the phrases that it may open or stand in, and
+// notes it with their elements.
 func (l *lexicon) usesOfWords() []int {
 	uses := make([]int, len(l.words))
 	for i := range l.phrases {
-		for _, e := range l.phrases[i].elements {
-			for id := range l.opening(e) {
+		es := l.phrases[i].elements
+		for k := range es {
+			for id := range l.opening(es[k]) {
 				uses[id]++
+				es[k].opens.add(uint8(id))
 			}
 		}
 	}

@@ -13,9 +13,10 @@ type bodyReader struct {
 	*cutter
 	passages []*passage
 	heading  *passage
-	denies   bool             // the heading tells of what is not to be done
-	steps    map[ast.Node]int // the items that are steps of the method, and their part
-	begun    bool             // the first step was met
+	denies   bool // the heading tells of what is not to be done
+	part     int  // of the method, of the next step
+	step     int  // the place of the next step in its part
+	begun    bool // the first step was met
 }
 
 // readBody gives the passages of a body in their order.
@@ -23,12 +24,7 @@ func readBody(b content.Body, c *cutter) []*passage {
 	if b.Doc == nil {
 		return nil
 	}
-	r := &bodyReader{body: b, cutter: c, steps: map[ast.Node]int{}}
-	for i, p := range b.Method {
-		for _, s := range p.Steps {
-			r.steps[s.Node] = i
-		}
-	}
+	r := &bodyReader{body: b, cutter: c}
 	r.blocks(b.Doc, passage{place: placeHead})
 	return r.passages
 }
@@ -60,11 +56,24 @@ func (r *bodyReader) blocks(n ast.Node, in passage) {
 
 // inItem gives what the blocks of an item take over.
 func (r *bodyReader) inItem(item ast.Node, in passage) passage {
-	if part, ok := r.steps[item]; ok {
+	if part, ok := r.takeStep(item); ok {
 		in.place, in.part = placeStep, part
 		r.begun = true
 	}
 	return in
+}
+
+// takeStep reports whether an item is the next step of the method, and gives its
+// part. Steps are met in their order.
+func (r *bodyReader) takeStep(item ast.Node) (part int, ok bool) {
+	for r.part < len(r.body.Method) && r.step == len(r.body.Method[r.part].Steps) {
+		r.part, r.step = r.part+1, 0
+	}
+	if r.part == len(r.body.Method) || r.body.Method[r.part].Steps[r.step].Node != item {
+		return 0, false
+	}
+	r.step++
+	return r.part, true
 }
 
 // inList gives what the items of a list take over: one that is announced by
@@ -77,8 +86,7 @@ func (r *bodyReader) inList(list ast.Node, in passage) passage {
 }
 
 // leaf makes a passage of a block that holds text.
-func (r *bodyReader) leaf(n ast.Node, in passage) *passage {
-	p := in
+func (r *bodyReader) leaf(n ast.Node, p passage) *passage {
 	if r.begun && p.place == placeHead {
 		p.place = placeNotes
 	}
@@ -86,29 +94,34 @@ func (r *bodyReader) leaf(n ast.Node, in passage) *passage {
 		p.heading = r.heading
 		p.denied = p.denied || r.denies
 	}
-	w := scribe{source: r.body.Source}
-	if l := n.Lines(); l.Len() > 0 {
-		w.text.Grow(l.At(l.Len()-1).Stop - l.At(0).Start)
-	}
+	w := r.scribe(r.body.Source, extent(n))
 	w.inline(n)
-	return r.take(&p, &w)
+	return r.take(p, &w)
+}
+
+// extent gives how many bytes of the source a block takes.
+func extent(n ast.Node) int {
+	l := n.Lines()
+	if l.Len() == 0 {
+		return 0
+	}
+	return l.At(l.Len()-1).Stop - l.At(0).Start
 }
 
 // code makes a passage of a block of code, which a page shows as it is.
 func (r *bodyReader) code(n ast.Node, in passage) {
-	w := scribe{source: r.body.Source}
+	w := r.scribe(r.body.Source, extent(n))
 	for i := range n.Lines().Len() {
 		l := n.Lines().At(i)
 		w.segment(l.Start, l.Stop, true)
 		w.space()
 	}
-	r.take(&in, &w)
+	r.take(in, &w)
 }
 
-func (r *bodyReader) take(p *passage, w *scribe) *passage {
-	p.text, p.links = w.text.String(), w.links
-	p.trace = trace{source: r.body.Source, begin: r.body.Pos, pieces: w.pieces}
-	r.cut(p)
-	r.passages = append(r.passages, p)
-	return p
+func (r *bodyReader) take(p passage, w *scribe) *passage {
+	p.trace.begin = r.body.Pos
+	kept := r.takeUp(p, w)
+	r.passages = append(r.passages, kept)
+	return kept
 }

@@ -19,15 +19,18 @@ func fewOf(list string) (f few) {
 	f.words = strings.Fields(list)
 	for _, w := range f.words {
 		f.bits = append(f.bits, sieveBit(w))
-		f.sieve.add(w)
+		f.sieve.add(sieveBit(w))
 	}
 	return f
 }
 
 // isOne reports whether a word is one of a few.
 func (s *sentence) isOne(i int, f *few) bool {
-	w := s.word(i)
-	return w != "" && f.sieve.mayHold(w) && slices.Contains(f.words, w)
+	return 0 <= i && i < s.len() && f.sieve.has(s.at(i).bit) && s.isIn(i, f)
+}
+
+func (s *sentence) isIn(i int, f *few) bool {
+	return slices.Contains(f.words, s.word(i))
 }
 
 // holds reports whether one of a few words stands in the sentence.
@@ -38,8 +41,17 @@ func (s *sentence) holdsIn(f *few, from, to int) bool {
 	if !s.marks.meets(&f.sieve) {
 		return false
 	}
+	from, to = max(from, 0), min(to, s.len())
+	if to-from < len(f.words) {
+		for i := from; i < to; i++ {
+			if s.isOne(i, f) {
+				return true
+			}
+		}
+		return false
+	}
 	for i, b := range f.bits {
-		if s.marks.has(b) && s.stands(f.words[i], max(from, 0), min(to, s.len())) {
+		if s.marks.has(b) && s.stands(f.words[i], b, from, to) {
 			return true
 		}
 	}
@@ -78,18 +90,21 @@ func (s *sentence) anyIn(few string, from, to int) bool {
 		if i < len(few) && few[i] != ' ' {
 			continue
 		}
-		if w := few[begin:i]; w != "" && s.marks.mayHold(w) && s.stands(w, from, to) {
-			return true
+		if w := few[begin:i]; w != "" {
+			if b := sieveBit(w); s.marks.has(b) && s.stands(w, b, from, to) {
+				return true
+			}
 		}
 		begin = i + 1
 	}
 	return false
 }
 
-// stands reports whether a word stands from a place to before another.
-func (s *sentence) stands(w string, from, to int) bool {
+// stands reports whether a word, which has a bit in sieves, stands from a place to
+// before another.
+func (s *sentence) stands(w string, bit uint8, from, to int) bool {
 	for i := from; i < to; i++ {
-		if s.word(i) == w {
+		if t := s.at(i); t.bit == bit && s.word(i) == w {
 			return true
 		}
 	}
@@ -100,23 +115,15 @@ func (s *sentence) stands(w string, from, to int) bool {
 // their bit is not set.
 type sieve [4]uint64
 
-func (v *sieve) add(w string) {
-	if w != "" {
-		b := sieveBit(w)
-		v[b/64] |= 1 << (b % 64)
-	}
-}
+func (v *sieve) add(b uint8) { v[b/64] |= 1 << (b % 64) }
 
 // meets reports whether two sieves have a bit in common.
 func (v *sieve) meets(w *sieve) bool {
 	return v[0]&w[0]|v[1]&w[1]|v[2]&w[2]|v[3]&w[3] != 0
 }
 
-func (v *sieve) mayHold(w string) bool {
-	return v.has(sieveBit(w))
-}
-
 func (v *sieve) has(b uint8) bool { return v[b/64]&(1<<(b%64)) != 0 }
 
-// sieveBit gives the bit of a word, by its ends and its length.
+// sieveBit gives the bit of a word of one letter at least, by its ends and its
+// length.
 func sieveBit(w string) uint8 { return w[0]*37 + w[len(w)-1]*11 + uint8(len(w))*67 }

@@ -2,6 +2,7 @@ package validate
 
 import (
 	"math/big"
+	"slices"
 	"strings"
 
 	"stillroom/content"
@@ -18,17 +19,17 @@ type mention struct {
 
 // quantity gives the figure in the measures of package content.
 func (f mention) quantity() content.Quantity {
-	q := content.Quantity{Low: big.NewRat(f.low.num, f.low.den), Unit: f.unit}
+	q := content.Quantity{Low: f.low.rat(), Unit: f.unit}
 	q.High = q.Low
 	if f.high != f.low {
-		q.High = big.NewRat(f.high.num, f.high.den)
+		q.High = f.high.rat()
 	}
 	return q
 }
 
 // in gives the lower end in a unit; nil if the figure measures something else.
 func (f mention) in(u content.Unit) *big.Rat {
-	low := big.NewRat(f.low.num, f.low.den)
+	low := f.low.rat()
 	if f.unit == u {
 		return low
 	}
@@ -65,7 +66,12 @@ const unitWords = `minute minutes min mins hour hours hr hrs second seconds sec 
 func (l *lexicon) learnUnits() {
 	name := func(w string, u content.Unit) {
 		id := l.id(w)
-		l.words[id].unit = u
+		n := slices.Index(l.units, u)
+		if n < 0 {
+			n = len(l.units)
+			l.units = append(l.units, u)
+		}
+		l.words[id].unit = uint8(n)
 	}
 	for _, w := range strings.Fields(unitWords) {
 		q, err := content.ParseQuantity("2 " + w)
@@ -85,17 +91,38 @@ func (s *sentence) figures() []mention {
 		return s.figs
 	}
 	s.counted = true
+	if !s.counts {
+		return nil
+	}
+	figs := s.rooms.figures.list(4)
 	for i := 0; i < s.len(); {
-		if t := s.at(i); t.counts && (t.number().set() || s.isNumeral(i)) {
+		if t := s.at(i); t.counts && (t.number().set() || s.isNumeral(i) && !s.isBare(i)) {
 			if f, ok := s.figureAt(i); ok {
-				s.figs = append(s.figs, f)
+				figs = append(figs, f)
 				i = f.to
 				continue
 			}
 		}
 		i++
 	}
+	s.figs = s.rooms.figures.kept(figs)
 	return s.figs
+}
+
+// afterArticles are the words beside units and numbers that make a figure of an
+// article: a generous pint, a half.
+var afterArticles = fewOf("per to or and couple dozen hundred thousand half halves quarter quarters third thirds eighth eighths degrees degree °")
+
+// isBare reports whether a word is an article and no figure can follow from it.
+func (s *sentence) isBare(i int) bool {
+	if !s.isOne(i, &articles) {
+		return false
+	}
+	if i+1 >= s.len() {
+		return true
+	}
+	t := s.at(i + 1)
+	return !t.counts && !t.joined && s.lex.words[t.id].unit == 0 && !s.isOne(i+1, &afterArticles) && !s.isOne(i+1, &generous)
 }
 
 // figureAt reads the figure that begins at a token.
@@ -117,7 +144,10 @@ func (s *sentence) figureAt(i int) (mention, bool) {
 			}
 		}
 	}
-	f.to, f.measures = next, f.unit.Dimension()
+	f.to = next
+	if f.unit != "" {
+		f.measures = f.unit.Dimension()
+	}
 	s.addTerm(&f)
 	article := s.isOne(i, &articles)
 	return f, !article || f.unit != ""
@@ -191,7 +221,7 @@ func (s *sentence) unitFrom(i int, n ratio) (content.Unit, int, bool) {
 	if i >= s.len() {
 		return "", i, false
 	}
-	u := s.lex.words[s.at(i).id].unit
+	u := s.lex.units[s.lex.words[s.at(i).id].unit]
 	if u == "" || !s.fits(u, i, n) {
 		return "", i, false
 	}

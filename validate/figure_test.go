@@ -34,3 +34,27 @@ func TestFigures(t *testing.T) {
 		}
 	}
 }
+
+// TestBare reads each word of the lexicon behind an article, alone and before
+// others: an article that is passed over begins no figure.
+func TestBare(t *testing.T) {
+	l := learnt()
+	bare := 0
+	for _, e := range l.words[1:] {
+		for _, behind := range []string{"", " half", " cups", " two cups", ", 5 minutes", "-4"} {
+			p := &passage{text: "an " + e.word + behind}
+			(&cutter{lex: l}).cut(p)
+			s := &p.sentences[0]
+			if !s.isBare(0) {
+				continue
+			}
+			bare++
+			if f, ok := s.figureAt(0); ok {
+				t.Errorf("%q begins a figure: %s", p.text, f.quantity())
+			}
+		}
+	}
+	if bare < 1000 {
+		t.Errorf("%d articles are bare, want 1,000 at least", bare)
+	}
+}

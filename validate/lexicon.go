@@ -11,25 +11,29 @@ import (
 // A lexicon knows the words that the rules on texts look for, by number, and
 // the phrases that are made of them. It is built once and then only read.
 type lexicon struct {
-	ids     map[string]int32
-	words   []entry // by their numbers
-	slots   []slot  // words by their hash, for number
-	phrases []phrase
-	openers []opener // of one word after another
-	anchors []uint16 // of one word after another
-	owners  map[*Practice]int32
+	ids       map[string]int32
+	words     []entry // by their numbers
+	slots     []slot  // words by their hash, for number
+	phrases   []phrase
+	openers   []opener       // of one word after another
+	anchors   []uint16       // of one word after another
+	practices int32          // how many it knows the phrases of
+	units     []content.Unit // the first is none
 }
 
 // An entry is what a lexicon knows of a word. Reading a text looks at all of it,
 // so it fills one line of a processor's cache.
 type entry struct {
 	word     string
-	unit     content.Unit // that the word names; empty for most
+	spelling spelling
 	families families
 	openers  stretch // the phrases that it may open, in their order
 	anchors  stretch // that it is of
-	food     int32   // its number in the kitchen's book; 0 if it has none
-	singular int32   // the number of its singular
+	food     uint16  // its number in the kitchen's book; 0 if it has none
+	singular uint16  // the number of its singular
+	unit     uint8   // that the word names, among units; 0 for most
+	bit      uint8   // in a sieve
+	numeral  uint8   // 1 more than the number that it is; 0 for most
 }
 
 // A stretch is a part of a list.
@@ -46,7 +50,7 @@ func (l *lexicon) is(id int32, f family) bool { return l.words[id].families&(1<<
 var learnt = sync.OnceValue(func() *lexicon { return newLexicon(Rules) })
 
 func newLexicon(rules []*Rule) *lexicon {
-	l := &lexicon{ids: map[string]int32{"": 0}, words: make([]entry, 1), owners: map[*Practice]int32{}}
+	l := &lexicon{ids: map[string]int32{"": 0}, words: make([]entry, 1), units: []content.Unit{""}}
 	for f, words := range familyWords {
 		for _, w := range strings.Fields(words) {
 			for _, form := range variants(w) {
@@ -63,13 +67,15 @@ func newLexicon(rules []*Rule) *lexicon {
 		if r.Practice == nil {
 			continue
 		}
-		owner := int32(len(cuePhrases) + len(l.owners))
-		l.owners[r.Practice] = owner
+		owner := int32(len(cuePhrases)) + l.practices
+		r.Practice.owner = owner
+		l.practices++
 		for _, p := range split(r.Practice.Phrases) {
 			l.addPhrases(p, owner)
 		}
 	}
 	l.learnUnits()
+	l.learnNumerals()
 	l.learnFoods(kitchen().book)
 	l.learnSingulars()
 	l.index()
@@ -97,7 +103,7 @@ func (l *lexicon) id(word string) int32 {
 func (l *lexicon) learnFoods(b *phraseBook) {
 	for w, n := range b.words {
 		id := l.id(w)
-		l.words[id].food = n
+		l.words[id].food = uint16(n)
 	}
 }
 
@@ -105,7 +111,7 @@ func (l *lexicon) learnFoods(b *phraseBook) {
 func (l *lexicon) learnSingulars() {
 	for id := 0; id < len(l.words); id++ {
 		one := l.id(singular(l.words[id].word))
-		l.words[id].singular = one
+		l.words[id].singular = uint16(one)
 	}
 }
 

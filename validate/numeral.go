@@ -7,6 +7,29 @@ var numerals = map[string]int64{
 	"nineteen": 19, "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "seventy": 70, "eighty": 80, "ninety": 90,
 }
 
+// learnNumerals notes the values of numbers in words.
+func (l *lexicon) learnNumerals() {
+	for w, n := range numerals {
+		id := l.id(w)
+		l.words[id].numeral = uint8(n + 1)
+	}
+}
+
+// numeral gives the value of a word, if it is a number.
+func (s *sentence) numeral(i int) (int64, bool) {
+	if i < 0 || i >= s.len() || !s.at(i).simple {
+		return 0, false
+	}
+	n := s.lex.words[s.at(i).id].numeral
+	return int64(n) - 1, n > 0
+}
+
+// isPositive reports whether a word is a number, and not zero.
+func (s *sentence) isPositive(i int) bool {
+	n, ok := s.numeral(i)
+	return ok && n > 0
+}
+
 // numberFrom reads the number that begins at a token, in digits or in words:
 // 45, forty-five, a thousand, two and a half, half, a quarter. It gives where
 // the number ends.
@@ -49,7 +72,7 @@ func (s *sentence) isNumeral(i int) bool {
 // partFrom reads a part of one: half, a quarter, three quarters, a third.
 func (s *sentence) partFrom(i int) (ratio, int, bool) {
 	top := int64(1)
-	if v, ok := numerals[s.word(i)]; ok && v > 0 && v < 4 {
+	if v, ok := s.numeral(i); ok && v > 0 && v < 4 {
 		top = v
 		i++
 	} else if s.isAny(i, "a an") {
@@ -74,7 +97,7 @@ func (s *sentence) wholeFrom(i int) (ratio, int, bool) {
 	start, sum, part := i, int64(0), int64(0)
 	for ; i < s.len(); i++ {
 		w := s.word(i)
-		v, isNumeral := numerals[w]
+		v, isNumeral := s.numeral(i)
 		switch {
 		case isNumeral && (part == 0 || part%100 == 0 && part > 0 || part%10 == 0 && part >= 20 && part < 100 && v < 10):
 			part += v
@@ -90,7 +113,7 @@ func (s *sentence) wholeFrom(i int) (ratio, int, bool) {
 			}
 		case w == "couple" && s.isAny(i+1, "of"):
 			return ratio{2, 1}, i + 2, true
-		case w == "and" && part%100 == 0 && part+sum > 0 && numerals[s.word(i+1)] > 0:
+		case w == "and" && part%100 == 0 && part+sum > 0 && s.isPositive(i+1):
 		default:
 			return ratio{sum + part, 1}, i, i > start && (sum+part > 0 || s.isAny(i-1, "zero"))
 		}

@@ -1,7 +1,6 @@
 package validate
 
 import (
-	"strings"
 	"sync"
 
 	"stillroom/content"
@@ -31,10 +30,11 @@ const (
 type passage struct {
 	place     place
 	text      string // plain, in one line
-	low       string // the same in small letters
+	low       string // the same, in small letters where it holds words that the lexicon does not know
 	tokens    []token
 	sentences []sentence
 	lex       *lexicon
+	rooms     *cutter // that made it ready, for what is found later
 	trace     trace
 	heading   *passage // the heading that it stands under; nil if there is none
 	part      int      // of a step: its part of the method
@@ -92,9 +92,16 @@ func (s *sentence) pos(i int) content.Pos { return s.trace.pos(int(s.at(i).start
 
 // A cutter makes passages of one text ready for the rules.
 type cutter struct {
-	lex    *lexicon
-	tokens room[token]
-	ends   room[sentence]
+	lex      *lexicon
+	texts    scroll
+	pieces   room[piece]
+	passages room[passage]
+	tokens   room[token]
+	ends     room[sentence]
+	hits     room[hit]
+	cues     room[hit]
+	figures  room[mention]
+	foods    room[use]
 }
 
 // cutters are those that no text has at present, with their room.
@@ -104,67 +111,78 @@ var cutters = sync.Pool{New: func() any {
 
 // putAway lets another text have the room.
 func (c *cutter) putAway() {
+	c.clear()
+	cutters.Put(c)
+}
+
+// clear empties the room: what was read before may be used no more.
+func (c *cutter) clear() {
+	c.pieces.clear()
+	c.passages.clear()
 	c.tokens.clear()
 	c.ends.clear()
-	cutters.Put(c)
+	c.hits.clear()
+	c.cues.clear()
+	c.figures.clear()
+	c.foods.clear()
+}
+
+// takeUp makes a passage of what a scribe wrote and makes it ready.
+func (c *cutter) takeUp(p passage, w *scribe) *passage {
+	p.text, p.links = w.written(), w.links
+	p.trace.source, p.trace.pieces = w.source, c.pieces.kept(w.pieces)
+	return c.takeIn(p)
+}
+
+// takeIn gives a passage room and makes it ready.
+func (c *cutter) takeIn(p passage) *passage {
+	kept := &c.passages.kept(append(c.passages.list(1), p))[0]
+	c.cut(kept)
+	return kept
 }
 
 // cut makes a passage ready: in small letters, in sentences, with what the
 // lexicon finds in them.
 func (c *cutter) cut(p *passage) {
 	l := c.lex
-	p.lex = l
-	p.low = lowerASCII(p.text)
-	z := tokenizer{lex: l, text: p.text, low: p.low, tokens: c.tokens.list(len(p.text)/4 + 4), ends: c.ends.list(len(p.text)/40 + 1)}
+	p.lex, p.rooms = l, c
+	z := tokenizer{lex: l, text: p.text, tokens: c.tokens.list(len(p.text)/4 + 4), ends: c.ends.list(len(p.text)/40 + 1)}
 	z.run()
+	if p.low = p.text; z.capitals {
+		p.low = c.texts.small(p.text)
+	}
 	p.tokens, p.sentences = c.tokens.kept(z.tokens), c.ends.kept(z.ends)
 	var hits [64]hit
 	for i := range p.sentences {
 		s := &p.sentences[i]
 		s.passage, s.nth = p, i
 		s.sift()
-		s.sort(l.search(s, hits[:0]))
+		c.sort(s, l.search(s, hits[:0]))
 	}
-}
-
-// lowerASCII gives a text in small letters; every byte keeps its place.
-func lowerASCII(s string) string {
-	var b strings.Builder
-	from := 0
-	for i := range len(s) {
-		if c := s[i]; 'A' <= c && c <= 'Z' {
-			if from == 0 {
-				b.Grow(len(s))
-			}
-			b.WriteString(s[from:i])
-			b.WriteByte(c + 'a' - 'A')
-			from = i + 1
-		}
-	}
-	if from == 0 {
-		return s
-	}
-	b.WriteString(s[from:])
-	return b.String()
 }
 
 // sort parts the hits of cues from those of practices. Of cues that overlap,
 // the first and longest counts.
-func (s *sentence) sort(found []hit) {
+func (c *cutter) sort(s *sentence, found []hit) {
+	if len(found) == 0 {
+		return
+	}
+	hits, cues := c.hits.list(len(found)), c.cues.list(len(found))
 	end := -1
 	for i, h := range found {
 		if int(h.owner) >= len(cuePhrases) {
 			if !within(found, h) {
-				s.hits = append(s.hits, h)
+				hits = append(hits, h)
 			}
 			continue
 		}
 		if longerFollows(found[i+1:], h) || h.from < end {
 			continue
 		}
-		s.cues = append(s.cues, h)
+		cues = append(cues, h)
 		end = h.to
 	}
+	s.hits, s.cues = c.hits.kept(hits), c.cues.kept(cues)
 }
 
 // within reports whether a longer hit of the same owner covers one.

@@ -35,7 +35,8 @@ type element struct {
 	runs     [][]int32 // several words that stand for one
 	number   bool
 	optional bool
-	gap      int // how many words may stand before it
+	gap      int   // how many words may stand before it
+	opens    sieve // of the numbers of the words that it may begin with, by their last eight bits
 }
 
 func (l *lexicon) element(w string) (e element) {

@@ -8,12 +8,14 @@ type Practice struct {
 	Grade   func(*Text, *sentence) Severity  // how much it weighs there; nil for as the rule says
 	Message string
 	Advice  string
+
+	owner int32 // its number in the lexicon that knows its phrases
 }
 
 // checkPractice finds where the text tells its readers to do it, each sentence
 // once.
 func (r *Rule) checkPractice(t *Text) []Finding {
-	owner := t.lex.owners[r.Practice]
+	owner := r.Practice.owner
 	var fs []Finding
 	for _, s := range t.speaking() {
 		if h, ok := r.Practice.in(t, s, owner); ok {

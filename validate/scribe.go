@@ -12,11 +12,24 @@ import (
 // places.
 type scribe struct {
 	source []byte
-	text   strings.Builder
+	scroll *scroll
+	from   int // where the text begins on the scroll
 	pieces []piece
 	links  []string
 	end    int // in the source, of what was written last
 }
+
+// scribe gives one that writes a text of about so many bytes. Until it is taken
+// up no other may write.
+func (c *cutter) scribe(source []byte, about int) scribe {
+	return scribe{source: source, scroll: &c.texts, from: c.texts.begin(about), pieces: c.pieces.list(about/60 + 8)}
+}
+
+// written gives the text.
+func (w *scribe) written() string { return w.scroll.since(w.from) }
+
+// len is how many bytes were written.
+func (w *scribe) len() int { return w.scroll.Len() - w.from }
 
 // inline writes what stands below a node. What is struck out is not said.
 func (w *scribe) inline(n ast.Node) {
@@ -43,21 +56,39 @@ func (w *scribe) inline(n ast.Node) {
 // as &frac14; or \*, becomes that character unless raw.
 func (w *scribe) segment(from, to int, raw bool) {
 	for start := from; start < to; {
-		i := start
-		for i < to && !(mayBeSpecial[w.source[i]] && w.isSpecial(i, to, raw)) {
-			i++
-		}
-		w.asWritten(start, i)
-		start = i
-		if i < to {
-			start = w.special(i, to)
+		end, blank := w.plainUntil(start, to, raw)
+		w.asWritten(start, end, blank)
+		start = end
+		if end < to {
+			start = w.special(end, to)
 		}
 	}
 	w.end = to
 }
 
-// mayBeSpecial holds the bytes that isSpecial looks at.
-var mayBeSpecial = [256]bool{'&': true, '\\': true, 0xe2: true} // the last begins apostropheMark
+// plainUntil gives the first place that is special, and whether something before
+// it may be blank.
+func (w *scribe) plainUntil(from, to int, raw bool) (end int, blank bool) {
+	for i, c := range w.source[from:to] {
+		if !notPlain[c] {
+			continue
+		}
+		if w.isSpecial(from+i, to, raw) {
+			return from + i, blank
+		}
+		blank = true
+	}
+	return to, blank
+}
+
+// notPlain holds the bytes that isSpecial or hasBlank looks at.
+var notPlain = func() (is [256]bool) {
+	for c := range byte(' ') {
+		is[c] = true
+	}
+	is['&'], is['\\'], is[0xc2], is[0xe2] = true, true, true, true
+	return is
+}()
 
 // isSpecial reports whether something at i is not written as it stands.
 func (w *scribe) isSpecial(i, to int, raw bool) bool {
@@ -103,16 +134,16 @@ func (w *scribe) special(i, to int) int {
 }
 
 // asWritten writes a stretch of the source in which nothing stands for anything
-// else.
-func (w *scribe) asWritten(from, to int) {
+// else. Something in it may be blank.
+func (w *scribe) asWritten(from, to int, blank bool) {
 	if from == to {
 		return
 	}
-	w.pieces = append(w.pieces, piece{w.text.Len(), from, to - from})
-	if b := w.source[from:to]; hasBlank(b) {
-		w.text.WriteString(oneLine.Replace(string(b)))
+	w.pieces = append(w.pieces, piece{w.len(), from, to - from})
+	if b := w.source[from:to]; blank && hasBlank(b) {
+		w.scroll.WriteString(oneLine.Replace(string(b)))
 	} else {
-		w.text.Write(b)
+		w.scroll.Write(b)
 	}
 	w.end = to
 }
@@ -122,8 +153,8 @@ func (w *scribe) piece(s string, source, length int) {
 	if s == "" {
 		return
 	}
-	w.pieces = append(w.pieces, piece{w.text.Len(), source, min(length, len(s))})
-	w.text.WriteString(oneLine.Replace(s))
+	w.pieces = append(w.pieces, piece{w.len(), source, min(length, len(s))})
+	w.scroll.WriteString(oneLine.Replace(s))
 	w.end = source + length
 }
 
@@ -144,4 +175,4 @@ func hasBlank(b []byte) bool {
 // moves on it, as many as it has bytes.
 var oneLine = strings.NewReplacer("\n", " ", "\r", " ", "\t", " ", "\u00a0", "  ", "\u2002", "   ", "\u2003", "   ", "\u2009", "   ", "\u202f", "   ")
 
-func (w *scribe) space() { w.text.WriteByte(' ') }
+func (w *scribe) space() { w.scroll.WriteByte(' ') }

@@ -17,7 +17,9 @@ func (l *lexicon) search(s *sentence, found []hit) []hit {
 	there.add(0)
 	for i := s.len() - 1; i >= 0; i-- {
 		w := &l.words[s.at(i).id]
-		for _, o := range slices.Backward(l.openers[w.openers.from:w.openers.to]) {
+		openers := l.openers[w.openers.from:w.openers.to]
+		for k := len(openers) - 1; k >= 0; k-- {
+			o := &openers[k]
 			if !there.has(o.anchors[0]) || !there.has(o.anchors[1]) {
 				continue
 			}
@@ -86,6 +88,9 @@ func joins(s *sentence, i, gap int) bool {
 // take gives how many tokens at i the element stands for; 0 if it does not
 // stand there.
 func (l *lexicon) take(s *sentence, e *element, i int) int {
+	if t := s.at(i); !e.opens.has(uint8(t.id)) && !(e.number && (t.number().set() || l.is(t.id, famNumeral))) {
+		return 0
+	}
 	for _, run := range e.runs {
 		if s.isRun(run, i) {
 			return len(run)

@@ -12,6 +12,7 @@ type sentence struct {
 	figs        []mention
 	used        []use
 	peaks       []height
+	counts      bool // a number may begin somewhere in it
 	counted     bool // figs are read
 	raised      bool // peaks is read
 	searched    bool // used is read
@@ -47,12 +48,16 @@ func (s *sentence) has(f family) bool { return s.families&(1<<f) != 0 }
 
 // sift makes the sieves.
 func (s *sentence) sift() {
-	for i := range s.len() {
-		t := s.at(i)
-		fs := s.lex.words[t.id].families
-		t.counts = fs&(1<<famNumeral|1<<famArticle) != 0 || t.number().set()
-		s.families |= fs
-		s.marks.add(s.word(i))
+	for i := s.first; i < s.last; i++ {
+		t := &s.tokens[i]
+		w := &s.lex.words[t.id]
+		t.counts = w.families&(1<<famNumeral|1<<famArticle) != 0 || t.den != 0
+		s.counts = s.counts || t.counts
+		s.families |= w.families
+		if t.bit = w.bit; !t.simple || t.id == 0 {
+			t.bit = sieveBit(s.low[t.start:t.end])
+		}
+		s.marks.add(t.bit)
 	}
 }
 
@@ -74,6 +79,9 @@ func (s *sentence) word(i int) string {
 		return ""
 	}
 	t := s.at(i)
+	if t.simple && t.id != 0 {
+		return s.lex.words[t.id].word
+	}
 	return s.low[t.start:t.end]
 }
 

@@ -26,7 +26,7 @@ func TestStance(t *testing.T) {
 		}
 		p := &passage{place: placeHead, text: text}
 		(&cutter{lex: l}).cut(p)
-		got, found := stanceOf(p, l.owners[upsideDown.Practice])
+		got, found := stanceOf(p, upsideDown.Practice.owner)
 		if !found {
 			t.Errorf("nothing is found in %q", text)
 		} else if got != want {

@@ -70,9 +70,8 @@ func (t *Text) line(in place, f content.Field[string]) {
 	if !f.Set() || f.V == "" {
 		return
 	}
-	p := &passage{place: in, text: strings.ReplaceAll(f.V, apostropheMark, "'"), trace: trace{fixed: f.Pos}}
-	t.cut(p)
-	t.passages = append(t.passages, p)
+	p := passage{place: in, text: strings.ReplaceAll(f.V, apostropheMark, "'"), trace: trace{fixed: f.Pos}}
+	t.passages = append(t.passages, t.takeIn(p))
 }
 
 // sentences gives every sentence that stands in one of the places, in order;

@@ -1,5 +1,11 @@
 package validate
 
+import (
+	"cmp"
+	"math/big"
+	"math/bits"
+)
+
 // A token is a word, a number or a sign of measure of a running text.
 type token struct {
 	id         int32 // of the lexicon; 0 for a word that it does not hold
@@ -9,8 +15,9 @@ type token struct {
 	joined     bool  // nothing, or a hyphen, stands between it and the token before
 	quoted     bool
 	bracketed  bool
-	simple     bool // a word of plain letters, all of them in its id
-	counts     bool // a number may begin here
+	simple     bool  // a word of plain letters, all of them in its id
+	counts     bool  // a number may begin here
+	bit        uint8 // of the word in a sieve
 }
 
 // number is the value of a number in digits; the zero ratio for a word.
@@ -20,6 +27,25 @@ func (t *token) number() ratio { return ratio{int64(t.num), int64(t.den)} }
 type ratio struct{ num, den int64 }
 
 func (r ratio) set() bool { return r.den != 0 }
+
+// compare compares the number with one of the recipe's, exactly.
+func (r ratio) compare(x *big.Rat) int {
+	num, den, ok := parted(x)
+	if !ok || r.num < 0 || x.Sign() < 0 {
+		return r.rat().Cmp(x)
+	}
+	high, low := bits.Mul64(uint64(r.num), den)
+	otherHigh, otherLow := bits.Mul64(num, uint64(r.den))
+	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow))
+}
+
+// rat gives the number as those of the recipe are held.
+func (r ratio) rat() *big.Rat {
+	if r.den == 1 {
+		return new(big.Rat).SetInt64(r.num)
+	}
+	return big.NewRat(r.num, r.den)
+}
 
 // ranks orders marks by how much they part.
 var ranks = [256]uint8{',': 1, ':': 2, '-': 3, ';': 4, '(': 5, ')': 6, '.': 7, '?': 8, '!': 9}

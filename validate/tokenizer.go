@@ -9,12 +9,12 @@ import (
 type tokenizer struct {
 	lex    *lexicon
 	text   string
-	low    string // the same in small letters
 	tokens []token
 	first  int // the token at which the sentence begins
 	ends   []sentence
 
 	quoted, joined bool
+	capitals       bool // stand in words that the lexicon does not know
 	depth          int
 }
 
@@ -39,14 +39,17 @@ func (z *tokenizer) run() {
 	z.sentence(0)
 }
 
-func isDigitByte(c byte) bool  { return '0' <= c && c <= '9' }
-func isLetterByte(c byte) bool { return 'a' <= c|0x20 && c|0x20 <= 'z' }
+func isDigitByte(c byte) bool  { return c-'0' < 10 }
+func isLetterByte(c byte) bool { return c|0x20-'a' < 26 }
 
 // add appends a token.
-func (z *tokenizer) add(t token) {
+func (z *tokenizer) add(id int32, start, end int) *token {
+	z.tokens = append(z.tokens, token{})
+	t := &z.tokens[len(z.tokens)-1]
+	t.id, t.start, t.end = id, int32(start), int32(end)
 	t.joined, t.quoted, t.bracketed = z.joined, z.quoted, z.depth > 0
-	z.tokens = append(z.tokens, t)
 	z.joined = true
+	return t
 }
 
 // rune reads a character outside ASCII.
@@ -76,7 +79,7 @@ func (z *tokenizer) rune(i int) int {
 
 // sign reads a sign that stands for a unit: %, °, ".
 func (z *tokenizer) sign(i, size int) int {
-	z.add(token{id: z.lex.number(z.text[i : i+size]), start: int32(i), end: int32(i + size)})
+	z.add(z.lex.number(z.text[i:i+size]), i, i+size)
 	return i + size
 }
 

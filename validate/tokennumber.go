@@ -15,19 +15,18 @@ func (z *tokenizer) number(i int) int {
 			n, i = ratio{n.num*f.den + f.num, f.den}, after
 		}
 	}
-	t := kept(n)
-	t.start, t.end = int32(start), int32(i)
-	z.add(t)
+	t := z.add(0, start, i)
+	t.num, t.den = kept(n)
 	return i
 }
 
 // kept gives a number as a token keeps it: to the whole where it is too long, and
 // no more than any kitchen has of anything.
-func kept(n ratio) token {
+func kept(n ratio) (num, den int32) {
 	if n.num > math.MaxInt32 || n.den > math.MaxInt32 {
 		n = ratio{min(n.num/n.den, math.MaxInt32), 1}
 	}
-	return token{num: int32(n.num), den: int32(n.den)}
+	return int32(n.num), int32(n.den)
 }
 
 // plainNumber reads one number without a whole before its fraction.

@@ -8,16 +8,33 @@ import (
 
 // word reads a word.
 func (z *tokenizer) word(i int) int {
-	start, hash := i, uint32(fnvBasis)
-	for i < len(z.text) && isLetterByte(z.text[i]) {
-		hash = hashed(hash, z.text[i]|0x20)
-		i++
+	start, text := i, z.text
+	p, n := spellShort(text, i)
+	if i += n; n == 8 {
+		for i < len(text) && isLetterByte(text[i]) {
+			i++
+		}
+		p = spellSmall(text[start:i])
 	}
-	if i < len(z.text) && (z.text[i] == '\'' || z.text[i] >= utf8.RuneSelf) {
+	if i < len(text) && (text[i] == '\'' || text[i] >= utf8.RuneSelf) {
 		return z.knottyWord(start)
 	}
-	z.add(token{id: z.lex.look(z.low[start:i], hash), start: int32(start), end: int32(i), simple: true})
+	id := z.lex.look(p)
+	if id == 0 {
+		z.capitals = z.capitals || hasCapital(text[start:i])
+	}
+	z.add(id, start, i).simple = true
 	return i
+}
+
+// hasCapital reports whether a capital of ASCII stands in a word.
+func hasCapital(word string) bool {
+	for i := range len(word) {
+		if c := word[i]; 'A' <= c && c <= 'Z' {
+			return true
+		}
+	}
+	return false
 }
 
 // knottyWord reads a word with apostrophes or accents, without what hangs on
@@ -46,10 +63,11 @@ func (z *tokenizer) knottyWord(i int) int {
 		}
 		break
 	}
+	z.capitals = z.capitals || hasCapital(z.text[start:i])
 	if cut >= 0 && !bytes.HasSuffix(b, []byte("n't")) {
 		b = b[:cut]
 	}
-	z.add(token{id: z.lex.number(string(b)), start: int32(start), end: int32(i)})
+	z.add(z.lex.number(string(b)), start, i)
 	return i
 }
 

@@ -50,7 +50,7 @@ const pause = 0.5
 
 func readTranscript(name string, data []byte, c *cutter) []*passage {
 	data = bytes.TrimPrefix(data, []byte("\ufeff"))
-	r := &cueReader{source: data, begin: content.Pos{File: name, Line: 1, Col: 1}, cutter: c, w: scribe{source: data}}
+	r := &cueReader{source: data, begin: content.Pos{File: name, Line: 1, Col: 1}, cutter: c, w: c.scribe(data, 0)}
 	inCue := false
 	for at := 0; at < len(data); {
 		end := at + bytes.IndexByte(data[at:], '\n')
@@ -81,7 +81,7 @@ func (r *cueReader) timing(line string) bool {
 	if start-r.to > pause {
 		r.close()
 	}
-	if r.w.text.Len() == 0 {
+	if r.w.len() == 0 {
 		r.from = start
 	}
 	r.to, _ = clockSeconds(to)
@@ -136,11 +136,9 @@ func (r *cueReader) tag(tag string) {
 
 // close makes a passage of what was read.
 func (r *cueReader) close() {
-	text := r.w.text.String()
-	if strings.TrimSpace(text) != "" {
-		p := &passage{place: placeSpoken, text: text, second: r.from, trace: trace{source: r.source, begin: r.begin, pieces: r.w.pieces}}
-		r.cut(p)
-		r.passages = append(r.passages, p)
+	if strings.TrimSpace(r.w.written()) != "" {
+		p := passage{place: placeSpoken, second: r.from, trace: trace{begin: r.begin}}
+		r.passages = append(r.passages, r.takeUp(p, &r.w))
 	}
-	r.w = scribe{source: r.source}
+	r.w = r.scribe(r.source, 0)
 }

@@ -22,22 +22,14 @@ func (s *sentence) uses() []use {
 	return s.used
 }
 
-func (s *sentence) lookUp(book *phraseBook) (all []use) {
-	var few [48]textWord
-	words := few[:0]
-	for i := range s.len() {
-		words = append(words, textWord{number: s.foodWord(book, i)})
-	}
-	for i := 0; i < len(words); {
-		if words[i].number == 0 {
+func (s *sentence) lookUp(book *phraseBook) []use {
+	all := s.rooms.foods.list(4)
+	for i := 0; i < s.len(); {
+		if t := s.at(i); (t.simple || t.number().set()) && s.lex.words[t.id].food == 0 {
 			i++
 			continue
 		}
-		end := i + 1
-		for end < len(words) && s.at(end-1).after == 0 {
-			end++
-		}
-		m, taken := book.longest(words[i:end])
+		m, taken := s.foodAt(book, i)
 		if taken == 0 {
 			i++
 			continue
@@ -45,13 +37,34 @@ func (s *sentence) lookUp(book *phraseBook) (all []use) {
 		all = append(all, use{s, m, i, i + taken})
 		i += taken
 	}
-	return all
+	return s.rooms.foods.kept(all)
+}
+
+// foodAt gives the meaning of the longest phrase of the book that begins at a
+// word, and how many words it takes; 0 if there is none. No mark stands in it.
+func (s *sentence) foodAt(book *phraseBook, i int) (m meaning, taken int) {
+	at := int32(0)
+	for k := i; k < s.len(); k++ {
+		if at = book.after(at, s.foodWord(book, k)); at == 0 {
+			break
+		}
+		if br := &book.branches[at]; br.ends {
+			m, taken = br.meaning, k+1-i
+		}
+		if s.at(k).after != 0 {
+			break
+		}
+	}
+	return m, taken
 }
 
 // foodWord gives the number that a word has in the book; 0 if it has none.
 func (s *sentence) foodWord(book *phraseBook, i int) int32 {
-	if t := s.at(i); t.simple {
-		return s.lex.words[t.id].food
+	switch t := s.at(i); {
+	case t.simple:
+		return int32(s.lex.words[t.id].food)
+	case t.number().set():
+		return 0
 	}
 	return book.words[plain(s.word(i))]
 }

@@ -158,7 +158,7 @@ func (s *sentence) badNear(c hit) bool { return s.find(famBad, c.to, c.to+3) >= 
 
 // unless gives the place of the word; -1 if it is not there.
 func (s *sentence) unless() int {
-	if !s.marks.mayHold("unless") {
+	if !s.marks.has(sieveBit("unless")) {
 		return -1
 	}
 	for i := range s.len() {
