@@ -17,18 +17,24 @@ func (p *passage) announcesDenied() bool {
 	return s.hasCue(cueDeny) && !s.hasCue(cueCondemn)
 }
 
-var deniedHeads = fewOf("don'ts donts nots myths myth mistakes mistake unsafe dangerous outdated never avoid misconceptions")
+var (
+	deniedHeads = fewOf("don'ts donts nots myths myth mistakes mistake unsafe dangerous outdated never avoid misconceptions")
+	denials     = fewOf("not don't")
+)
 
 // headsDenied reports whether a heading stands over what is not to be done:
 // "What not to do", "Myths", "Common mistakes".
 func (p *passage) headsDenied() bool {
 	for i := range p.sentences {
 		s := &p.sentences[i]
+		if s.holds(&deniedHeads) {
+			return true
+		}
+		if !s.holds(&denials) {
+			continue
+		}
 		for k := range s.len() {
-			if s.isOne(k, &deniedHeads) {
-				return true
-			}
-			if s.isAny(k, "not don't") && s.find(famOrder, k, s.len()) < 0 || s.isAny(k, "not") && s.isAny(k+1, "to") {
+			if s.isOne(k, &denials) && s.find(famOrder, k, s.len()) < 0 || s.isAny(k, "not") && s.isAny(k+1, "to") {
 				return true
 			}
 		}

@@ -9,10 +9,16 @@ import (
 
 var notJars = fewOf("pot pan kettle saucepan stockpot of basket box boxes carton freezer bag bags bowl container containers water vinegar measure")
 
+// sizeWords are the words that a size of jar ends with.
+var sizeWords = fewOf("pint pints quart quarts liter litre gallon gallons")
+
 // jarAt gives the size of jar that is named at a word: pints, quart jars, each
 // half-pint; empty for an amount or a pot, as 2 quarts of water and an 8-quart
 // pot.
 func (s *sentence) jarAt(i int) string {
+	if !s.isOne(i, &sizeWords) {
+		return ""
+	}
 	size := ""
 	switch s.word(i) {
 	case "pint", "pints":
@@ -26,8 +32,6 @@ func (s *sentence) jarAt(i int) string {
 		return "quart" // as the jars of 1 l are sold in place of quarts
 	case "gallon", "gallons":
 		size = "gallon"
-	default:
-		return ""
 	}
 	if s.isOne(i+1, &notJars) && s.at(i).after == 0 {
 		return ""

@@ -25,6 +25,11 @@ const otherJobs = `rest~ simmer~ cook~ stand~ cool~ wait~ soak~ sit~ steep~ blan
 // jobFamilies are the families that tell a job.
 const jobFamilies families = 1<<famSterilise | 1<<famProcess | 1<<famOtherJob
 
+// behindFamilies and behindWords are all that jobBehind looks for.
+const behindFamilies = jobFamilies | 1<<famCanner | 1<<famOrder
+
+var behindWords = fewOf("and then pressure water bath to")
+
 var notDuring = fewOf("within every last first before each")
 
 // jobOf tells what a time is spent on, by the words around it: those just
@@ -61,6 +66,9 @@ func (s *sentence) jobOf(f mention) job {
 func (s *sentence) jobBehind(f mention) job {
 	const far = 5
 	for k := f.to; k < min(f.to+far, s.len()) && !parts(s.at(k-1).after) && s.at(k-1).after != ','; k++ {
+		if s.lex.words[s.at(k).id].families&behindFamilies == 0 && !s.isOne(k, &behindWords) {
+			continue
+		}
 		switch {
 		case s.isAny(k, "and then") && s.jobBefore(f.from) == jobProcess && !s.anyOf("timer clock"):
 			return jobProcess

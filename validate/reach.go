@@ -12,8 +12,14 @@ type backward struct {
 }
 
 var (
-	turningWords = fewOf("but yet however instead")
-	reasonWords  = fewOf("because since whereas while though although so")
+	turningWords = fewOf(turns)
+	reasonWords  = fewOf(reasons)
+	leavingWords = fewOf(turns + " " + reasons + " and then by") // all that leaves looks for beside famUnder
+)
+
+const (
+	turns   = "but yet however instead"
+	reasons = "because since whereas while though although so"
 )
 
 // leaves steps over token i and reports whether the words before its end
@@ -30,6 +36,8 @@ func (r *backward) leaves(i int) bool {
 		r.opens = i + 1
 	}
 	switch {
+	case !s.is(i, famUnder) && !s.isOne(i, &leavingWords):
+		return false
 	case s.isOne(i, &turningWords), s.isOne(i, &reasonWords) && !s.isAny(i+1, "that"):
 		return true
 	case s.is(i, famUnder) && !s.isAny(i, "as who which whose where"):

@@ -87,10 +87,14 @@ func (s *sentence) dosesPerJar(usual content.Jar) (doses []dose) {
 	return doses
 }
 
+var acidNames = fewOf("lemon lime citric vinegar")
+
 // acidAt finds the acid that is named in a stretch.
 func (s *sentence) acidAt(from, to, far int) ItemKind {
 	for k := from; k < min(to, from+far); k++ {
 		switch {
+		case !s.isOne(k, &acidNames):
+			continue
 		case s.isAny(k, "lemon lime") && (s.is(k+1, famJuice) || s.is(k+3, famJuice)):
 			return ItemCitrusJuice
 		case s.isAny(k, "citric"):

@@ -58,15 +58,27 @@ func (s *sentence) headspaces() (found []mention) {
 	return found
 }
 
-var headspaceWords = fewOf("headspace headroom head-room airspace")
+var (
+	headspaceWords = fewOf(headspaces)
+	gapWords       = fewOf(headspaces + " head air rim brim lip top space room free empty clear") // all that tells of it behind a length
+	otherLengths   = fewOf("water thick wide long pieces slices chunks lengths cubes across deep below under over diameter")
+)
+
+const headspaces = "headspace headroom head-room airspace"
 
 // isHeadspace reports whether a length is that of the gap below the rim: it
 // stands near the word, or is counted from the rim.
 func (s *sentence) isHeadspace(f mention) bool {
-	if s.anyIn("water thick wide long pieces slices chunks lengths cubes across deep below under over diameter", f.to, f.to+3) {
+	if s.holdsIn(&otherLengths, f.to, f.to+3) {
 		return s.anyIn("below", f.to, f.to+2) && s.anyIn("rim top", f.to, f.to+4)
 	}
 	for k := f.to; k < min(f.to+6, s.len()); k++ {
+		if k > f.to+1 && s.at(k-2).after == ';' {
+			break
+		}
+		if !s.isOne(k, &gapWords) {
+			continue
+		}
 		if s.isOne(k, &headspaceWords) || s.isAny(k, "head air") && s.isAny(k+1, "space room") {
 			return true
 		}
@@ -75,9 +87,6 @@ func (s *sentence) isHeadspace(f mention) bool {
 		}
 		if s.isAny(k, "space room free empty clear") && s.anyIn("leave leaving left", f.from-8, f.from) {
 			return true
-		}
-		if k > f.to && s.at(k-1).after == ';' {
-			break
 		}
 	}
 	if s.anyIn("leave leaving", f.from-3, f.from) && s.isAny(f.to, "at") && s.anyIn("top", f.to, f.to+4) {
@@ -136,7 +145,7 @@ func agrees(f mention, right []content.Field[content.Length]) bool {
 				r.V.IsRange() && said.Inches().Cmp(r.V.Inches()) >= 0 && said.Inches().Cmp(highInches(r.V)) <= 0
 		})
 	}
-	return same(f.low) && same(f.high)
+	return same(f.low) && (f.high == f.low || same(f.high))
 }
 
 func highInches(l content.Length) *big.Rat {

@@ -34,8 +34,12 @@ func checkSaidJar(t *Text) []Finding {
 			continue
 		}
 		for i := range s.len() {
-			jar := jarNamed(s.jarAt(i))
-			if jar.IsZero() || compare(jar.Millilitres(), most) <= 0 || s.stance(hit{from: i, to: i + 1}) != told {
+			size := s.jarAt(i)
+			if size == "" {
+				continue
+			}
+			jar := jarNamed(size)
+			if compare(jar.Millilitres(), most) <= 0 || s.stance(hit{from: i, to: i + 1}) != told {
 				continue
 			}
 			fs = append(fs, Finding{

@@ -47,7 +47,13 @@ func checkSaidKeeping(t *Text) []Finding {
 	return fs
 }
 
-var keepWords = fewOf("keep keeps kept store stored stores last lasts lasting stays")
+var (
+	keepWords  = fewOf(keeping)
+	untilWords = fewOf(keeping + " good fine safe within to") // all that keepsFor looks for before a time
+	notKeeping = fewOf("wait ripen mellow mellows cure cures flavor flavour flavors best improve improves ferment fermenting before every old ago sits turning condition bubbling takes least blog diary journal records bees hens garden")
+)
+
+const keeping = "keep keeps kept store stored stores last lasts lasting stays"
 
 // keepsFor reports whether a time of days or more is how long something keeps.
 func (s *sentence) keepsFor(f mention) bool {
@@ -56,7 +62,7 @@ func (s *sentence) keepsFor(f mention) bool {
 	default:
 		return false
 	}
-	if s.has(famOpened) || s.anyOf("wait ripen mellow mellows cure cures flavor flavour flavors best improve improves ferment fermenting before every old ago sits turning condition every bubbling takes least blog diary journal records bees hens garden") {
+	if s.has(famOpened) || s.holds(&notKeeping) {
 		return false
 	}
 	if s.isAny(f.from-1, "after") && s.anyIn("still", 0, f.from) && s.anyIn("good fine lovely perfect delicious great fresh sound", 0, f.from) {
@@ -68,6 +74,9 @@ func (s *sentence) keepsFor(f mention) bool {
 	for k := f.from - 1; k >= max(0, f.from-9); k-- {
 		if parts(s.at(k).after) {
 			return false
+		}
+		if !s.isOne(k, &untilWords) {
+			continue
 		}
 		if s.isOne(k, &keepWords) || s.isAny(k, "good fine safe") && s.anyIn("for up", k, f.from) {
 			return true
