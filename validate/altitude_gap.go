@@ -45,7 +45,7 @@ func gapBetween(low, high band) []Finding {
 			Advice:  "Let each band begin where the one before it stops, from the sea upward.",
 			Notes:   []Note{{Pos: low.pos, Message: "the band before it"}},
 		}}
-	case compare(high.span.from, nextEdge(low, high)) > 0:
+	case high.beginsLater(to):
 		return []Finding{{
 			Pos:     high.pos,
 			Message: fmt.Sprintf("no figure between %s and %s", low.text, high.text),
@@ -56,10 +56,10 @@ func gapBetween(low, high band) []Finding {
 	return nil
 }
 
-// nextEdge is the highest altitude at which the band after low may begin.
-func nextEdge(low, high band) *big.Rat {
-	if high.span.over {
-		return low.span.to
+// beginsLater reports whether a band begins higher than one may behind another.
+func (b band) beginsLater(end *big.Rat) bool {
+	if b.span.over {
+		return compare(b.span.from, end) > 0
 	}
-	return new(big.Rat).Add(low.span.to, high.one())
+	return compareSum(b.span.from, end, b.one()) > 0
 }

@@ -59,7 +59,7 @@ func (j JarMatch) scheduleBands(gauge string) []TestedBand {
 }
 
 func timeBands(bs []content.Band[content.Duration]) []band {
-	var out []band
+	out := make([]band, 0, len(bs))
 	for _, b := range bs {
 		n := bandOf(b)
 		if b.Value.Set() {
@@ -71,7 +71,7 @@ func timeBands(bs []content.Band[content.Duration]) []band {
 }
 
 func pressureBands(bs []content.Band[content.Pressure]) []band {
-	var out []band
+	out := make([]band, 0, len(bs))
 	for _, b := range bs {
 		n := bandOf(b)
 		if b.Value.Set() {

@@ -28,7 +28,7 @@ func checkBreadInJar(r *content.Recipe, m *Match) []Finding {
 	if !m.Keeping.Way.V.Canned() {
 		return nil
 	}
-	name := strings.NewReplacer("-", " ", "bread and butter", "").Replace(plain(r.Name.V))
+	name := strings.ReplaceAll(strings.ReplaceAll(plain(r.Name.V), "-", " "), "bread and butter", "")
 	if len(m.ofKind(ItemLeavening)) == 0 && !saysAny(name, baked) {
 		return nil
 	}

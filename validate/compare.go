@@ -27,6 +27,18 @@ func compare(x, y *big.Rat) int {
 	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow))
 }
 
+// compareSum compares a number with the sum of two, exactly.
+func compareSum(x, y, z *big.Rat) int {
+	const most = 1 << 62
+	a, _, ok := parted(x)
+	b, _, okToo := parted(y)
+	c, _, okAll := parted(z)
+	if ok && okToo && okAll && x.IsInt() && y.IsInt() && z.IsInt() && x.Sign() >= 0 && y.Sign() >= 0 && z.Sign() >= 0 && b < most && c < most {
+		return cmp.Compare(a, b+c)
+	}
+	return x.Cmp(new(big.Rat).Add(y, z))
+}
+
 // parted gives a number without its sign as a fraction, if its parts fit.
 func parted(x *big.Rat) (num, den uint64, ok bool) {
 	den = 1

@@ -2,7 +2,6 @@ package validate
 
 import (
 	"fmt"
-	"math/big"
 
 	"stillroom/content"
 )
@@ -54,7 +53,7 @@ func (s *sentence) isGelPoint(f mention) bool {
 		return false
 	}
 	deg := f.in(content.Fahrenheit)
-	if deg.Cmp(big.NewRat(216, 1)) < 0 || deg.Cmp(big.NewRat(223, 1)) > 0 {
+	if compareWhole(deg, 216) < 0 || compareWhole(deg, 223) > 0 {
 		return false
 	}
 	return s.anyOf("gel gels gelling set sets setting jelly jam marmalade thermometer point stage sheet sheets temperature boil cook cooking reaches") && !s.anyOf("oven dehydrator preheat candy")

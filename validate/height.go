@@ -73,7 +73,11 @@ func (s *sentence) heightOf(f mention, unit content.Unit) (height, bool) {
 	default:
 		return height{}, false
 	}
-	low, high := f.in(content.Foot), mention{low: f.high, high: f.high, unit: f.unit}.in(content.Foot)
+	low := f.in(content.Foot)
+	high := low
+	if f.low != f.high {
+		high = mention{low: f.high, high: f.high, unit: f.unit}.in(content.Foot)
+	}
 	if low == nil || compareWhole(low, least) < 0 && f.low == f.high {
 		return height{}, false
 	}

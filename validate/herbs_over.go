@@ -1,7 +1,6 @@
 package validate
 
 import (
-	"math/big"
 	"slices"
 
 	"stillroom/content"
@@ -62,5 +61,5 @@ func (c *comparison) herbsOver() []Finding {
 // pickle: Nevada Department of Agriculture, craft foods.
 func (in Item) isTwoCloves() bool {
 	q, ok := in.counted()
-	return ok && in.Class.Kind == ItemGarlic && (q.Unit == "clove" || q.Unit == "") && q.High.Cmp(big.NewRat(2, 1)) <= 0
+	return ok && in.Class.Kind == ItemGarlic && (q.Unit == "clove" || q.Unit == "") && compareWhole(q.High, 2) <= 0
 }

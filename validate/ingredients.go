@@ -13,7 +13,11 @@ type Item struct {
 
 // itemsOf classifies the ingredients of a recipe, in their order.
 func itemsOf(r *content.Recipe) []Item {
-	var items []Item
+	n := 0
+	for _, g := range r.Ingredients {
+		n += len(g.Items)
+	}
+	items := make([]Item, 0, n)
 	for _, g := range r.Ingredients {
 		for i := range g.Items {
 			in := &g.Items[i]

@@ -3,6 +3,7 @@ package validate
 import (
 	"math/big"
 	"strings"
+	"sync"
 
 	"stillroom/content"
 )
@@ -72,6 +73,9 @@ func (in Item) cookedGrams() (*big.Rat, bool) {
 
 // middle gives the middle of a range.
 func middle(q content.Quantity) *big.Rat {
+	if !q.IsRange() {
+		return new(big.Rat).Set(q.Low)
+	}
 	x := new(big.Rat).Add(q.Low, q.High)
 	return x.Mul(x, big.NewRat(1, 2))
 }
@@ -87,14 +91,31 @@ func solidsOf(in Item) (*big.Rat, bool) {
 	case ItemWater, ItemVinegar, ItemCitrusJuice:
 		return new(big.Rat), true // of little juice
 	}
-	for _, d := range densities() {
-		if d.is.kind != in.Class.Kind || d.is.produce == 0 || kitchen().produce[d.is.produce-1].Name != in.Class.Produce.Name {
-			continue
-		}
-		if brix, ok := strings.CutPrefix(d.Solids, "brix:"); ok {
-			x, ok := new(big.Rat).SetString(brix)
-			return x, ok
-		}
+	if x := freshSolids()[foodOfKind{in.Class.Kind, in.Class.Produce.Name}]; x != nil {
+		return new(big.Rat).Set(x), true
 	}
 	return nil, false
 }
+
+// A foodOfKind is a food, as its fruit, its juice, its peel.
+type foodOfKind struct {
+	kind ItemKind
+	food string
+}
+
+// freshSolids gives the soluble solids of the foods of the table of densities, in
+// per cent: of each the first row that has them.
+var freshSolids = sync.OnceValue(func() map[foodOfKind]*big.Rat {
+	solids := map[foodOfKind]*big.Rat{}
+	for _, d := range densities() {
+		brix, ok := strings.CutPrefix(d.Solids, "brix:")
+		if !ok || d.is.produce == 0 {
+			continue
+		}
+		f := foodOfKind{d.is.kind, kitchen().produce[d.is.produce-1].Name}
+		if x, ok := new(big.Rat).SetString(brix); ok && solids[f] == nil {
+			solids[f] = x
+		}
+	}
+	return solids
+})

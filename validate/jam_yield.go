@@ -3,6 +3,7 @@ package validate
 import (
 	"fmt"
 	"math/big"
+	"sync"
 
 	"stillroom/content"
 )
@@ -41,10 +42,8 @@ func checkJamYield(r *content.Recipe, m *Match) []Finding {
 	if reckoned == nil || most == nil {
 		return nil
 	}
-	off := new(big.Rat).Quo(LimitRat("jam-yield-off"), big.NewRat(100, 1))
-	one := big.NewRat(1, 1)
-	low := new(big.Rat).Mul(reckoned, new(big.Rat).Sub(one, off))
-	high := new(big.Rat).Mul(reckoned, new(big.Rat).Add(one, off))
+	off := new(big.Rat).Mul(reckoned, jamYieldOff())
+	low, high := new(big.Rat).Sub(reckoned, off), off.Add(reckoned, off)
 	if compare(most, low) >= 0 && compare(least, high) <= 0 {
 		return nil
 	}
@@ -54,6 +53,11 @@ func checkJamYield(r *content.Recipe, m *Match) []Finding {
 		Advice:  "Count the jars of a batch again, and look at the amounts.",
 	}}
 }
+
+// jamYieldOff is the part of a reckoned yield by which another may be off.
+var jamYieldOff = sync.OnceValue(func() *big.Rat {
+	return new(big.Rat).Quo(LimitRat("jam-yield-off"), big.NewRat(100, 1))
+})
 
 // jamJars gives the jars, in millilitres to the rim, that a jam fills; nil if
 // it cannot be reckoned.

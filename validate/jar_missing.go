@@ -2,6 +2,7 @@ package validate
 
 import (
 	"fmt"
+	"slices"
 
 	"stillroom/content"
 )
@@ -33,23 +34,28 @@ func checkJarMissing(_ *content.Recipe, m *Match) []Finding {
 		}}
 	}
 	var fs []Finding
-	seen := map[string]content.Pos{}
-	for _, j := range m.Jars {
+	for i, j := range m.Jars {
 		if !j.Entry.Jar.Set() {
 			fs = append(fs, Finding{Pos: j.Entry.Pos, Message: "no size of jar", Advice: "Write jar: with the size that the process names."})
 			continue
 		}
-		size := j.Entry.Jar.V.Millilitres().RatString()
-		if first, ok := seen[size]; ok {
+		if first := m.sameJar(i); first >= 0 {
 			fs = append(fs, Finding{
 				Pos:     j.Entry.Jar.Pos,
 				Message: fmt.Sprintf("%s jars are given twice", j.Entry.Jar.V),
 				Advice:  "Keep one entry for each size.",
-				Notes:   []Note{{Pos: first, Message: "first given here"}},
+				Notes:   []Note{{Pos: m.Jars[first].Entry.Jar.Pos, Message: "first given here"}},
 			})
-			continue
 		}
-		seen[size] = j.Entry.Jar.Pos
 	}
 	return fs
+}
+
+// sameJar gives the first entry of processing for the size of one behind it; -1
+// if there is none.
+func (m *Match) sameJar(i int) int {
+	size := m.Jars[i].Entry.Jar.V.Millilitres()
+	return slices.IndexFunc(m.Jars[:i], func(j JarMatch) bool {
+		return j.Entry.Jar.Set() && compare(j.Entry.Jar.V.Millilitres(), size) == 0
+	})
 }

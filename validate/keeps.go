@@ -19,13 +19,21 @@ func (l Limit) duration() content.Duration {
 	return content.Duration{Quantity: content.Quantity{Low: l.High, High: l.High, Unit: keepUnits[unit]}}
 }
 
+// inDays gives the upper end in days; nil for what is no time.
+func (l Limit) inDays() *big.Rat {
+	if q := l.duration().Quantity; q.Unit != "" && q.High != nil {
+		return days(q)
+	}
+	return nil
+}
+
 // keepsOver reports whether a way of keeping promises more than a limit. A
 // month and four weeks are the same to a cook, a year and twelve months too.
 func keepsOver(k *content.Keeping, most Limit) bool {
 	if !k.Keeps.Set() || k.Keeps.V.High == nil {
 		return false
 	}
-	return compare(days(k.Keeps.V.Quantity), days(most.duration().Quantity)) > 0
+	return compare(days(k.Keeps.V.Quantity), most.days) > 0
 }
 
 // days gives the upper end of a time in days, a year being 365 of them and a

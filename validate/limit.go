@@ -16,6 +16,8 @@ type Limit struct {
 	Unit      string   // with what it bounds: "min max" is minutes, at most
 	Source    Source
 	Evidence  string // address of a published copy, "memory", or that it is common practice
+
+	days *big.Rat // of a time, its upper end in days; nil for others
 }
 
 // LimitOf gives a limit by its ID. It panics if there is none: an ID is ours,
@@ -67,6 +69,7 @@ var limits = sync.OnceValue(func() limitTable {
 			Evidence:  seen,
 		}
 		l.Low, l.High = ends(l.Value)
+		l.days = l.inDays()
 		t.all = append(t.all, l)
 		t.byID[l.ID] = l
 	}

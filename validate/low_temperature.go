@@ -1,8 +1,6 @@
 package validate
 
 import (
-	"math/big"
-
 	"stillroom/content"
 )
 
@@ -45,7 +43,7 @@ func belowBoil(t *Text, s *sentence, h hit) bool {
 	for _, f := range s.figures() {
 		if h.from <= f.from && f.from < h.to+2 && f.unit.Dimension() == content.TemperatureDim {
 			deg := f.in(content.Fahrenheit)
-			return deg.Cmp(big.NewRat(140, 1)) >= 0 && deg.Cmp(big.NewRat(200, 1)) <= 0 && t.jarsAreFull(s, h)
+			return compareWhole(deg, 140) >= 0 && compareWhole(deg, 200) <= 0 && t.jarsAreFull(s, h)
 		}
 	}
 	return false

@@ -119,8 +119,11 @@ func sumOf(items []Item, measure func(Item) (content.Quantity, bool), end func(c
 		if !ok || i > 0 && q.Unit != unit {
 			return nil, "", false
 		}
-		unit = q.Unit
-		sum.Add(sum, end(q))
+		if unit = q.Unit; i == 0 {
+			sum.Set(end(q))
+		} else {
+			sum.Add(sum, end(q))
+		}
 	}
 	return sum, unit, len(items) > 0
 }

@@ -30,7 +30,7 @@ func checkOnePot(r *content.Recipe, m *Match) []Finding {
 		return nil
 	}
 	var fs []Finding
-	if largest := r.Scale.Largest; largest.Set() && largest.V.High.Cmp(big.NewRat(1, 1)) > 0 && m.Keeping == &r.Keeping[0] {
+	if largest := r.Scale.Largest; largest.Set() && compareWhole(largest.V.High, 1) > 0 && m.Keeping == &r.Keeping[0] {
 		fs = append(fs, Finding{
 			Pos:      largest.Pos,
 			Severity: Advice,
@@ -54,7 +54,7 @@ func (c *comparison) overBatch(k *content.Keeping) []Finding {
 		x.Mul(x, k.Factor.V.High)
 		pos = k.Factor.Pos
 	}
-	if x.Cmp(big.NewRat(1, 1)) <= 0 {
+	if compareWhole(x, 1) <= 0 {
 		return nil
 	}
 	return []Finding{{

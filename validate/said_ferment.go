@@ -2,7 +2,6 @@ package validate
 
 import (
 	"fmt"
-	"math/big"
 
 	"stillroom/content"
 )
@@ -83,7 +82,7 @@ func (s *sentence) warmthMisses(k *content.Keeping) []Finding {
 			first = &f
 		}
 	}
-	if first == nil || first.in(content.Fahrenheit).Cmp(big.NewRat(110, 1)) > 0 {
+	if first == nil || compareWhole(first.in(content.Fahrenheit), 110) > 0 {
 		return nil
 	}
 	return []Finding{{

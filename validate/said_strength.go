@@ -2,7 +2,6 @@ package validate
 
 import (
 	"fmt"
-	"math/big"
 
 	"stillroom/content"
 )
@@ -34,7 +33,7 @@ func checkSaidStrength(t *Text) []Finding {
 				continue
 			}
 			said := f.in(content.Percent)
-			if said.Cmp(least) >= 0 || said.Cmp(big.NewRat(2, 1)) < 0 || s.anyIn("salt weight brine sugar", f.from-3, f.to+3) || s.isConditional(f.from) {
+			if compare(said, least) >= 0 || compareWhole(said, 2) < 0 || s.anyIn("salt weight brine sugar", f.from-3, f.to+3) || s.isConditional(f.from) {
 				continue
 			}
 			if s.stance(hit{from: f.from, to: f.to}) != told {

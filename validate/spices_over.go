@@ -2,6 +2,7 @@ package validate
 
 import (
 	"math/big"
+	"sync"
 
 	"stillroom/content"
 )
@@ -31,8 +32,7 @@ func (c *comparison) spicesOver() []Finding {
 	if x == nil {
 		return nil
 	}
-	most := new(big.Rat).Add(big.NewRat(1, 1), new(big.Rat).Quo(LimitRat("spices-raise-most"), big.NewRat(100, 1)))
-	if x.Cmp(most.Mul(most, batch)) <= 0 {
+	if x.Cmp(new(big.Rat).Mul(spicesMost(), batch)) <= 0 {
 		return nil
 	}
 	return []Finding{{
@@ -42,6 +42,12 @@ func (c *comparison) spicesOver() []Finding {
 		Source:  c.tested.source(),
 	}}
 }
+
+// spicesMost is how many times the tested spices there may be.
+var spicesMost = sync.OnceValue(func() *big.Rat {
+	more := new(big.Rat).Quo(LimitRat("spices-raise-most"), big.NewRat(100, 1))
+	return more.Add(more, big.NewRat(1, 1))
+})
 
 // spooned picks what is measured by volume: sticks, leaves and cloves by
 // number are left out on both sides.

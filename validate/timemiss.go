@@ -10,7 +10,7 @@ import (
 
 // A timeMiss is a time said beside those that it should be one of.
 type timeMiss struct {
-	right []timeEntry
+	right timeTable
 	short bool // it is under one of them
 }
 
@@ -22,13 +22,17 @@ func (table timeTable) misses(said timeSaid) (timeMiss, bool) {
 		return timeMiss{}, false
 	}
 	miss := timeMiss{right: right}
-	for _, n := range []ratio{said.low, said.high} {
-		minutes := mention{low: n, high: n, unit: said.unit}.in(content.Minute)
-		if minutes == nil || right.has(minutes) {
+	for i, n := range []ratio{said.low, said.high} {
+		if i > 0 && n == said.low {
+			break
+		}
+		minutes := inMinutes(n, said.unit)
+		if right.has(minutes) {
 			continue
 		}
-		miss.short = miss.short || compare(minutes, right.most()) < 0
-		if said.height != nil || miss.short || compare(minutes, right.most()) > 0 {
+		beside := minutes.compare(right.most())
+		miss.short = miss.short || beside < 0
+		if said.height != nil || miss.short || beside > 0 {
 			return miss, true
 		}
 	}
@@ -58,7 +62,7 @@ func (m timeMiss) wanted() string {
 		if n := e.minutes.RatString(); !slices.Contains(times, n) {
 			times = append(times, n)
 		}
-		if j := e.jar.String(); !slices.Contains(jars, j) {
+		if j := e.size; !slices.Contains(jars, j) {
 			jars = append(jars, j)
 		}
 		if e.text != "" && !slices.Contains(bands, e.text) {

@@ -54,19 +54,24 @@ func (s *sentence) timesOfProcess(earlier []timeSaid) []timeSaid {
 
 // minutesOf gives the whole minutes of a time.
 func minutesOf(f mention) int64 {
-	each := ratio{1, 1}
-	switch f.unit {
+	n := inMinutes(f.low, f.unit)
+	return n.num / n.den
+}
+
+// inMinutes gives so many of a unit of time in minutes; of a unit that is longer
+// than a day, as if it were a week and they were one.
+func inMinutes(n ratio, unit content.Unit) ratio {
+	switch unit {
 	case content.Minute:
+		return n
 	case content.Second:
-		each.den = 60
+		return ratio{n.num, n.den * 60}
 	case content.Hour:
-		each.num = 60
+		return ratio{n.num * 60, n.den}
 	case content.Day:
-		each.num = 24 * 60
-	default:
-		return 7 * 24 * 60 // a week, or longer
+		return ratio{n.num * 24 * 60, n.den}
 	}
-	return f.low.num * each.num / (f.low.den * each.den)
+	return ratio{7 * 24 * 60, 1}
 }
 
 // follows reports whether the sentence before gave a time of a process.

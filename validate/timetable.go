@@ -8,11 +8,12 @@ import (
 )
 
 // A timeTable is every time that a recipe's ways of keeping give.
-type timeTable []timeEntry
+type timeTable []*timeEntry
 
 // A timeEntry is a time of the table: for a jar and a stretch of altitude.
 type timeEntry struct {
 	jar     content.Jar
+	size    string   // of the jar, in words
 	holds   *big.Rat // what the jar holds in millilitres; nil for no jar
 	span    *span    // nil for a pressure canner's time
 	text    string
@@ -21,26 +22,41 @@ type timeEntry struct {
 	way     content.Way
 }
 
-func tableOf(matches []*Match) (table timeTable) {
+func tableOf(matches []*Match) timeTable {
+	all := make([]timeEntry, 0, entriesOf(matches))
 	for _, m := range matches {
 		way := m.Keeping.Way.V
 		if !way.Canned() {
 			continue
 		}
 		for _, p := range m.Keeping.Processing {
-			holds := p.Jar.V.Millilitres()
+			holds, size := p.Jar.V.Millilitres(), p.Jar.V.String()
 			if p.Time.Set() && way == content.PressureCanner {
-				table = append(table, timeEntry{p.Jar.V, holds, nil, "", p.Time.V.Minutes(), p.Time.Pos, way})
+				all = append(all, timeEntry{p.Jar.V, size, holds, nil, "", p.Time.V.Minutes(), p.Time.Pos, way})
 			}
 			for _, b := range p.Altitude {
 				if b.Value.Set() {
 					s := spanOf(b)
-					table = append(table, timeEntry{p.Jar.V, holds, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos, way})
+					all = append(all, timeEntry{p.Jar.V, size, holds, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos, way})
 				}
 			}
 		}
 	}
+	table := make(timeTable, len(all))
+	for i := range all {
+		table[i] = &all[i]
+	}
 	return table
+}
+
+// entriesOf counts what a table has at most.
+func entriesOf(matches []*Match) (n int) {
+	for _, m := range matches {
+		for _, p := range m.Keeping.Processing {
+			n += 1 + len(p.Altitude)
+		}
+	}
+	return n
 }
 
 // forJars keeps the entries of some sizes; of a size that has none, those of
@@ -49,6 +65,7 @@ func (table timeTable) forJars(sizes []string) (kept timeTable) {
 	if len(sizes) == 0 {
 		return table
 	}
+	kept = make(timeTable, 0, len(table))
 	for _, size := range sizes {
 		jar := jarNamed(size)
 		next := table.nextJar(jar.Millilitres())
@@ -78,23 +95,25 @@ func (table timeTable) forHeight(h *height) (kept timeTable) {
 	if h == nil {
 		return table
 	}
-	most := map[string]*big.Rat{}
+	kept = make(timeTable, 0, len(table))
 	for _, e := range table {
-		size := e.jar.String()
-		if e.touches(h) && (most[size] == nil || compare(e.minutes, most[size]) > 0) {
-			most[size] = e.minutes
-		}
-	}
-	for _, e := range table {
-		if m := most[e.jar.String()]; e.touches(h) && m != nil && compare(e.minutes, m) == 0 || e.span == nil {
+		if e.span == nil || e.touches(h) && !table.hasLonger(e, h) {
 			kept = append(kept, e)
 		}
 	}
 	return kept
 }
 
+// hasLonger reports whether a longer time stands for the same size of jar and some
+// of the same stretch of altitude.
+func (table timeTable) hasLonger(e *timeEntry, h *height) bool {
+	return slices.ContainsFunc(table, func(o *timeEntry) bool {
+		return o.size == e.size && compare(o.minutes, e.minutes) > 0 && o.touches(h)
+	})
+}
+
 // touches reports whether an entry is for some altitude of a stretch.
-func (e timeEntry) touches(h *height) bool {
+func (e *timeEntry) touches(h *height) bool {
 	switch {
 	case e.span == nil:
 		return false
@@ -104,8 +123,8 @@ func (e timeEntry) touches(h *height) bool {
 	return e.span.overlaps(h.span)
 }
 
-func (table timeTable) has(minutes *big.Rat) bool {
-	return slices.ContainsFunc(table, func(e timeEntry) bool { return compare(e.minutes, minutes) == 0 })
+func (table timeTable) has(minutes ratio) bool {
+	return slices.ContainsFunc(table, func(e *timeEntry) bool { return minutes.compare(e.minutes) == 0 })
 }
 
 func (table timeTable) most() *big.Rat {

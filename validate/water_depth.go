@@ -75,4 +75,11 @@ func (s *sentence) overJars(f mention) bool {
 }
 
 // tooShallow reports whether a depth is under an inch; 2.5 cm passes for one.
-func tooShallow(f mention) bool { return f.in(content.Inch).Cmp(big.NewRat(98, 100)) < 0 }
+func tooShallow(f mention) bool {
+	if f.unit == content.Inch {
+		return f.low.compare(nearlyAnInch) < 0
+	}
+	return compare(f.in(content.Inch), nearlyAnInch) < 0
+}
+
+var nearlyAnInch = big.NewRat(98, 100)
