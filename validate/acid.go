@@ -35,12 +35,19 @@ func (m *Match) withAdded() []Item {
 
 // added is what goes into each jar.
 func (m *Match) added() (Item, bool) {
-	in := m.Keeping.Acid.V.Added
-	if m.Keeping.Acid.V.Source != content.AcidPerJar {
+	if m.dosed == nil {
 		return Item{}, false
 	}
-	in.Pos = m.Keeping.Acid.Pos
-	return Item{Ingredient: &in, Class: ClassifyItem(in.Item, in.Note)}, true
+	return *m.dosed, true
+}
+
+func dosed(k *content.Keeping) *Item {
+	if k.Acid.V.Source != content.AcidPerJar {
+		return nil
+	}
+	in := k.Acid.V.Added
+	in.Pos = k.Acid.Pos
+	return &Item{Ingredient: &in, Class: ClassifyItem(in.Item, in.Note)}
 }
 
 // A supply is the acid that a recipe brings: of one kind, in tablespoons to a

@@ -126,7 +126,7 @@ func recipeShort(m *Match, n AcidNeed, have []supply) []Finding {
 // that stands for vinegar counts in equal volume.
 func choiceShort(m *Match, n AcidNeed, c AcidChoice, have []supply) []Finding {
 	for _, d := range c.Doses {
-		want := c.dosePerPint(d)
+		want := d.perPint
 		if want == nil {
 			continue
 		}
@@ -153,21 +153,6 @@ func choiceShort(m *Match, n AcidNeed, c AcidChoice, have []supply) []Finding {
 // plainAcid names the acids that doses are of.
 var plainAcid = map[ItemKind]string{
 	ItemVinegar: "vinegar", ItemCitrusJuice: "lemon or lime juice", ItemCitricAcid: "citric acid",
-}
-
-// dosePerPint is a dose in tablespoons to a pint at the largest published
-// yield; nil where an amount or a yield was not seen.
-func (c AcidChoice) dosePerPint(d AcidDose) *big.Rat {
-	size := JarOunces(c.Jar)
-	if d.Amount == nil || size == nil || c.High == nil {
-		return nil
-	}
-	tbsp, ok := content.Quantity{Low: d.Amount, High: d.Amount, Unit: d.Unit}.In(content.Tablespoon)
-	if !ok {
-		return nil
-	}
-	x := new(big.Rat).Mul(tbsp.Low, JarOunces("pint"))
-	return x.Quo(x, new(big.Rat).Mul(size, c.High))
 }
 
 // share says how much of a dose there is: "none", "55%".

@@ -40,6 +40,8 @@ type AcidChoice struct {
 	Note      string   // what the publication says beside it
 	Source    Source
 	Evidence  string
+
+	least, most *big.Rat // what PerPint gives
 }
 
 // An AcidDose is an amount of one acid.
@@ -49,6 +51,8 @@ type AcidDose struct {
 	Unit    content.Unit
 	Bottled bool   // the publication says bottled
 	Words   string // as published: "white distilled vinegar, 5 percent"
+
+	perPint *big.Rat // in tablespoons to a pint at the largest published yield; nil where an amount or a yield was not seen
 }
 
 // AcidFor gives the acid of a process.
@@ -91,8 +95,19 @@ func (n AcidNeed) ForJar(jar string) []AcidChoice {
 
 // PerPint gives the acid of a choice in tablespoons of bottled lemon juice to
 // a pint: what it comes to at the largest published yield, and at the
-// smallest. Both are nil where an amount or a yield was not seen.
-func (c AcidChoice) PerPint() (least, most *big.Rat) {
+// smallest. Both are nil where an amount or a yield was not seen. Nobody may
+// change them.
+func (c AcidChoice) PerPint() (least, most *big.Rat) { return c.least, c.most }
+
+// reckon works out what a choice and its doses come to.
+func (c *AcidChoice) reckon() {
+	for i := range c.Doses {
+		c.Doses[i].perPint = c.dosePerPint(c.Doses[i])
+	}
+	c.least, c.most = c.juicePerPint()
+}
+
+func (c *AcidChoice) juicePerPint() (least, most *big.Rat) {
 	size := JarOunces(c.Jar)
 	if size == nil || c.Low == nil {
 		return nil, nil
@@ -110,6 +125,21 @@ func (c AcidChoice) PerPint() (least, most *big.Rat) {
 		return new(big.Rat).Quo(sum, new(big.Rat).Mul(jars, size))
 	}
 	return over(c.High), over(c.Low)
+}
+
+// dosePerPint is a dose in tablespoons to a pint at the largest published
+// yield; nil where an amount or a yield was not seen.
+func (c *AcidChoice) dosePerPint(d AcidDose) *big.Rat {
+	size := JarOunces(c.Jar)
+	if d.Amount == nil || size == nil || c.High == nil {
+		return nil
+	}
+	tbsp, ok := content.Quantity{Low: d.Amount, High: d.Amount, Unit: d.Unit}.In(content.Tablespoon)
+	if !ok {
+		return nil
+	}
+	x := new(big.Rat).Mul(tbsp.Low, JarOunces("pint"))
+	return x.Quo(x, new(big.Rat).Mul(size, c.High))
 }
 
 // An AcidEquivalent is an amount of an acid that does as much as the others.
@@ -177,6 +207,11 @@ var acidNeeds = sync.OnceValue(func() map[string]AcidNeed {
 				c.Doses = append(c.Doses, doseOf(r))
 			}
 			m[id] = n
+		}
+	}
+	for _, n := range m {
+		for i := range n.Choices {
+			n.Choices[i].reckon()
 		}
 	}
 	return m

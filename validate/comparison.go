@@ -74,16 +74,8 @@ func (c *comparison) batch() (times *big.Rat, by string) {
 	return c.tomato, "tomatoes"
 }
 
-// of gives the portions of a role.
-func (c *Composition) of(r Role) []Item {
-	var items []Item
-	for _, p := range c.Portions {
-		if p.Role == r {
-			items = append(items, p.Item)
-		}
-	}
-	return items
-}
+// of gives the portions of a role. Nobody may change them.
+func (c *Composition) of(r Role) []Item { return c.roles[r] }
 
 // source is where the published recipe stands.
 func (c *Composition) source() Source { return c.Portions[0].Source }

@@ -14,6 +14,7 @@ type Composition struct {
 	Batch    string // "7 quarts", where the publication prints the recipe for more than one; else empty
 	Portions []Portion
 	shares   []shared // its low-acid foods
+	roles    map[Role][]Item
 }
 
 // A Portion is one ingredient of a published recipe.
@@ -71,10 +72,19 @@ var compositions = sync.OnceValue(func() map[string][]Composition {
 	for _, cs := range m {
 		for i := range cs {
 			cs[i].shares = sharesOf(cs[i].Portions)
+			cs[i].roles = rolesOf(cs[i].Portions)
 		}
 	}
 	return m
 })
+
+func rolesOf(portions []Portion) map[Role][]Item {
+	roles := map[Role][]Item{}
+	for _, p := range portions {
+		roles[p.Role] = append(roles[p.Role], p.Item)
+	}
+	return roles
+}
 
 func portionOf(r row) Portion {
 	in := &content.Ingredient{

@@ -13,6 +13,7 @@ type Match struct {
 	Tested  []comparison // with the published recipes of Process; empty if none is known
 
 	jarred []Item // what inJar gives
+	dosed  *Item  // what added gives; nil if nothing goes into each jar
 }
 
 // A JarMatch is an entry of processing beside the tested jar that it is judged by.
@@ -26,7 +27,7 @@ type JarMatch struct {
 
 // match looks up what a way of keeping cites.
 func match(k *content.Keeping, items []Item) *Match {
-	m := &Match{Keeping: k, Items: items, jarred: jarred(items)}
+	m := &Match{Keeping: k, Items: items, jarred: jarred(items), dosed: dosed(k)}
 	if k.Way.V.Canned() && k.Process.Set() {
 		m.Process, m.Why = FindProcess(k.Process.V, k.Way.V, k.Pack.V)
 	}

@@ -203,7 +203,7 @@ func worseAcid(d draft) []draft {
 // known reports whether an amount of that acid was published for the process.
 func known(p *Process, k ItemKind) bool {
 	return slices.ContainsFunc(AcidFor(p).Choices, func(c AcidChoice) bool {
-		return slices.ContainsFunc(c.Doses, func(d AcidDose) bool { return d.Kind == k && c.dosePerPint(d) != nil })
+		return slices.ContainsFunc(c.Doses, func(d AcidDose) bool { return d.Kind == k && d.perPint != nil })
 	})
 }
 

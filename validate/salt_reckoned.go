@@ -2,6 +2,7 @@ package validate
 
 import (
 	"math/big"
+	"slices"
 
 	"stillroom/content"
 )
@@ -71,7 +72,7 @@ func (m *Match) saltTested(r *content.Recipe) (least *big.Rat, source Source) {
 			continue
 		}
 		c := CompositionsOf(id)[0]
-		tested := Match{Items: append(append(c.of(RoleLowAcid), c.of(RoleSalt)...), c.of(RoleWater)...)}
+		tested := Match{Items: slices.Concat(c.of(RoleLowAcid), c.of(RoleSalt), c.of(RoleWater))}
 		return tenths(tested.saltReckoned()), c.source()
 	}
 	return nil, Source{}
