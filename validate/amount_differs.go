@@ -97,7 +97,7 @@ func (l *listing) amountMissed(f mention, u use, m *methodWords, t *Text) string
 	return texts[:len(texts)-1]
 }
 
-func highOf(f mention) *big.Rat { return big.NewRat(f.high.num, f.high.den) }
+func highOf(f mention) *big.Rat { return f.high.rat() }
 
 // sameThing reports whether a listed item is what a step names.
 func (in Item) sameThing(u use) bool {
@@ -134,7 +134,7 @@ func (t *Text) isBatchOf(one, said *big.Rat) bool {
 
 // count is how often the steps name the same thing.
 func (m *methodWords) count(u use) (n int) {
-	for _, o := range m.uses {
+	for o := range m.uses() {
 		if o.kind == u.kind && o.produce == u.produce {
 			n++
 		}

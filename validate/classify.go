@@ -84,7 +84,14 @@ func (c *ItemClass) saltVariety(said func(...string) bool) {
 
 // saysAny reports whether one of the words stands in a text, as a word.
 func saysAny(text string, words []string) bool {
+	if text == "" {
+		return false
+	}
+	begin := beginnings(text)
 	for _, w := range words {
+		if isLetter(w[0]) && begin&(1<<(w[0]-'a')) == 0 {
+			continue
+		}
 		for rest := text; ; {
 			i := strings.Index(rest, w)
 			if i < 0 {
@@ -100,4 +107,21 @@ func saysAny(text string, words []string) bool {
 	return false
 }
 
-func isLetter(c byte) bool { return 'a' <= c && c <= 'z' }
+// beginnings has the bits of the letters that words of a text begin with.
+func beginnings(text string) (letters uint32) {
+	within := false
+	for i := range len(text) {
+		c := text[i]
+		if !isLetter(c) {
+			within = false
+			continue
+		}
+		if !within {
+			letters |= 1 << (c - 'a')
+		}
+		within = true
+	}
+	return letters
+}
+
+func isLetter(c byte) bool { return c-'a' < 26 }

@@ -2,6 +2,7 @@ package validate
 
 import (
 	"fmt"
+	"regexp"
 	"slices"
 	"testing"
 )
@@ -228,4 +229,21 @@ func ExampleClassifyItem() {
 	c := ClassifyItem("cider vinegar", "5 % acidity")
 	fmt.Println(c.Kind, c.Variety, c.Strength.RatString())
 	// Output: vinegar cider 5
+}
+
+// TestSaysAny holds saysAny against a pattern that knows whole words.
+func TestSaysAny(t *testing.T) {
+	words := []string{"bread", "bread and butter", "home-made", "2 cloves", "juice of"}
+	texts := []string{
+		"", "bread", "breads", "sweetbread", "sweet-bread", "a bread", "bread2", "brioche, bread", "cornbread and bread and butter",
+		"homemade", "home-made", "ahome-made", "12 cloves", "2 cloves", "juice", "juice of 2 lemons", "the juice off", "ébread", "bread\u00a0",
+	}
+	for _, text := range texts {
+		for _, w := range words {
+			want := regexp.MustCompile("(^|[^a-z])" + regexp.QuoteMeta(w) + "($|[^a-z])").MatchString(text)
+			if got := saysAny(text, []string{"zest", w}); got != want {
+				t.Errorf("%q says %q: %v, want %v", text, w, got, want)
+			}
+		}
+	}
 }

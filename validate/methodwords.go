@@ -1,6 +1,7 @@
 package validate
 
 import (
+	"iter"
 	"slices"
 	"strings"
 	"sync"
@@ -9,11 +10,9 @@ import (
 // A methodWords is what the steps of a recipe name, for looking up whether an
 // ingredient is used.
 type methodWords struct {
-	lex   *lexicon
-	known bitset   // the numbers of the words that are said, in the singular
-	rare  []string // what is said and the lexicon does not know
-	uses  []use
-	all   bool // "all the ingredients", "everything"
+	saidWords
+	steps []*sentence // the sentences of the steps
+	all   bool        // "all the ingredients", "everything"
 }
 
 // method gathers what the steps name; headings count too.
@@ -27,32 +26,28 @@ func (t *Text) method() *methodWords {
 var allOfThem = fewOf("ingredients everything")
 
 func (t *Text) readMethod() *methodWords {
-	m := &methodWords{lex: t.lex, known: make(bitset, len(t.lex.words)/64+1)}
+	m := &methodWords{saidWords: newSaidWords(t.lex)}
 	for s := range t.sentences(placeStep, placeHeading) {
-		for i := range s.len() {
-			m.take(s, i)
-		}
+		m.take(s)
 		m.all = m.all || s.holds(&allOfThem)
 		if s.place == placeStep {
-			m.uses = append(m.uses, s.uses()...)
+			m.steps = append(m.steps, s)
 		}
 	}
 	return m
 }
 
-// take notes a word.
-func (m *methodWords) take(s *sentence, i int) {
-	switch t := s.at(i); {
-	case t.simple && t.id != 0:
-		m.known.add(int(m.lex.words[t.id].singular))
-	case !t.number().set():
-		m.rare = append(m.rare, s.word(i))
+// uses gives what the steps name of the things that the tables know.
+func (m *methodWords) uses() iter.Seq[use] {
+	return func(yield func(use) bool) {
+		for _, s := range m.steps {
+			for _, u := range s.uses() {
+				if !yield(u) {
+					return
+				}
+			}
+		}
 	}
-}
-
-// say reports whether a word stands in the steps. It is in the singular.
-func (m *methodWords) say(w string) bool {
-	return m.known.has(int(m.lex.number(w))) || slices.ContainsFunc(m.rare, func(r string) bool { return singular(plain(r)) == w })
 }
 
 // collectives are the words that stand for ingredients of a kind.
@@ -118,10 +113,10 @@ func (m *methodWords) names(in Item) bool {
 			words[i] = singular(w)
 		}
 	}
-	if slices.ContainsFunc(append(words, itemWords(in.For)...), m.say) || slices.ContainsFunc(collectivesOf()[in.Class.Kind], m.say) {
+	if slices.ContainsFunc(words, m.have) || slices.ContainsFunc(itemWords(in.For), m.have) || slices.ContainsFunc(collectivesOf()[in.Class.Kind], m.have) {
 		return true
 	}
-	for _, u := range m.uses {
+	for u := range m.uses() {
 		if u.kind == in.Class.Kind && u.kind != ItemOther && u.produce > 0 && kitchen().produce[u.produce-1].Name == in.Class.Produce.Name {
 			return true
 		}

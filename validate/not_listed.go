@@ -91,7 +91,7 @@ var generic = []string{
 // steps add.
 type listing struct {
 	items []Item
-	words map[string]bool
+	words saidWords
 }
 
 func (t *Text) listed() *listing {
@@ -102,10 +102,10 @@ func (t *Text) listed() *listing {
 }
 
 func (t *Text) listing() *listing {
-	l := &listing{words: map[string]bool{}}
+	l := &listing{words: newSaidWords(t.lex)}
 	add := func(text string) {
 		for w := range strings.FieldsFuncSeq(plain(text), func(r rune) bool { return r < 'a' || r > 'z' }) {
-			l.words[singular(w)] = true
+			l.words.add(w)
 		}
 	}
 	add(t.Recipe.Name.V)
@@ -114,7 +114,10 @@ func (t *Text) listing() *listing {
 	}
 	l.items = t.items()
 	for _, in := range l.items {
-		add(in.For + " " + in.Text + " " + in.Item + " " + in.Note)
+		add(in.For)
+		add(in.Text)
+		add(in.Item)
+		add(in.Note)
 	}
 	for _, k := range t.Recipe.Keeping {
 		if k.Acid.V.Source == content.AcidPerJar {
@@ -130,10 +133,11 @@ func (l *listing) has(u use) bool {
 	all := true
 	for i := u.from; i < u.to; i++ {
 		w := singular(plain(u.word(i)))
-		if l.words[w] && !isEmptyWord(w) {
+		listed := l.words.have(w)
+		if listed && !isEmptyWord(w) {
 			return true
 		}
-		all = all && l.words[w]
+		all = all && listed
 	}
 	if all {
 		return true
