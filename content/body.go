@@ -7,7 +7,6 @@ import (
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
-	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/renderer"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
@@ -65,7 +64,6 @@ var markdown = newMarkdown()
 func newMarkdown(options ...goldmark.Option) goldmark.Markdown {
 	return goldmark.New(append(options,
 		goldmark.WithExtensions(extension.Table, extension.Strikethrough, extension.TaskList, extension.Footnote, extension.Typographer),
-		goldmark.WithParserOptions(parser.WithAutoHeadingID()),
 	)...)
 }
 

@@ -17,7 +17,7 @@ func readBody(markdown string) Body {
 func TestHTML(t *testing.T) {
 	for _, c := range []struct{ markdown, want string }{
 		{"*Hot* **jars**.", "<p><em>Hot</em> <strong>jars</strong>.</p>\n"},
-		{"## The brine\n\n## The brine", "<h2 id=\"the-brine\">The brine</h2>\n<h2 id=\"the-brine-1\">The brine</h2>\n"},
+		{"## The brine\n\n## The brine", "<h2>The brine</h2>\n<h2>The brine</h2>\n"},
 		{"~~old~~", "<p><del>old</del></p>\n"},
 		{"- [x] done", "<ul>\n<li><input checked=\"\" disabled=\"\" type=\"checkbox\"> done</li>\n</ul>\n"},
 		{"| a |\n| - |\n| b |", "<table>\n<thead>\n<tr>\n<th>a</th>\n</tr>\n</thead>\n<tbody>\n<tr>\n<td>b</td>\n</tr>\n</tbody>\n</table>\n"},
