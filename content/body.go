@@ -75,9 +75,26 @@ func (d *decoder) body() Body {
 		b.Source = nil
 	}
 	b.Doc = markdown.Parser().Parse(text.NewReader(b.Source))
+	join(b.Doc, b.Source)
 	if !d.shallow(b) {
 		b.Source, b.Doc = nil, ast.NewDocument()
 	}
 	b.Method = d.method(b)
 	return b
+}
+
+// join makes one node of texts that touch. The parser ends one at every mark that
+// may mean something, such as a full stop, and nodes are most of what a site
+// holds.
+func join(n ast.Node, source []byte) {
+	for c := n.FirstChild(); c != nil; c = c.NextSibling() {
+		t, ok := c.(*ast.Text)
+		if !ok {
+			join(c, source)
+			continue
+		}
+		for next := t.NextSibling(); next != nil && t.Merge(next, source); next = t.NextSibling() {
+			n.RemoveChild(n, next)
+		}
+	}
 }

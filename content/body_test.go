@@ -2,6 +2,7 @@ package content
 
 import (
 	"bytes"
+	"strings"
 	"testing"
 
 	"github.com/yuin/goldmark/ast"
@@ -44,6 +45,30 @@ func TestHTMLOfNode(t *testing.T) {
 	}
 	if got := b.HTML(b.Doc); !bytes.Contains(got, []byte(`href="#fn:1"`)) || !bytes.Contains(got, []byte("Leave room.")) {
 		t.Errorf("the footnote is lost: %s", got)
+	}
+}
+
+// Texts that touch are one node.
+func TestTextNodes(t *testing.T) {
+	for _, c := range []struct{ markdown, want string }{
+		{"Boil, stir. Skim -well-.", "Boil, stir. Skim -well-."},
+		{"A *b.c*, d. Then [e. f](/g/).", "A |b.c|, d. Then |e. f|."},
+		{"Hot. Jars.\nCold. Lids.  \nDone.", "Hot. Jars.|Cold. Lids.|Done."},
+		{"a\\\nb_c ![d.] \\*e. &frac14; f.", "a|b_c ![d.] \\*e. &frac14; f."},
+		{"\\\n.", "|."},
+		{"", ""},
+	} {
+		b := readBody(c.markdown)
+		var texts []string
+		ast.Walk(b.Doc, func(n ast.Node, entering bool) (ast.WalkStatus, error) {
+			if text, ok := n.(*ast.Text); ok && entering {
+				texts = append(texts, string(text.Value(b.Source)))
+			}
+			return ast.WalkContinue, nil
+		})
+		if got := strings.Join(texts, "|"); got != c.want {
+			t.Errorf("texts of %q:\n got %q\nwant %q", c.markdown, got, c.want)
+		}
 	}
 }
 
