@@ -90,7 +90,7 @@ func jarCalled(name string) Jar {
 }
 
 func fluidOunces(n int64) Volume {
-	v := new(big.Rat).SetInt64(n)
+	v := ratio{n, 1}.rat()
 	return Volume{Quantity{Low: v, High: v, Unit: FluidOunce}}
 }
 

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math/big"
 	"strings"
+	"sync/atomic"
 	"unicode"
 	"unicode/utf8"
 )
@@ -126,12 +127,25 @@ func cutThousands(digits, s string) (n int64, rest string, err error) {
 	return n, rest, nil
 }
 
-// rat gives the number as a value of its own.
+// A valued is a number and its value.
+type valued struct {
+	ratio
+	value *big.Rat
+}
+
+// lately holds some of the numbers that were read last: cooks write the same few
+// again and again.
+var lately [1 << 10]atomic.Pointer[valued]
+
+// rat gives the value of the number, which others may hold too.
 func (n ratio) rat() *big.Rat {
-	if n.den == 1 {
-		return new(big.Rat).SetInt64(n.num)
+	last := &lately[uint64(n.num+37*n.den)%uint64(len(lately))]
+	if v := last.Load(); v != nil && v.ratio == n {
+		return v.value
 	}
-	return big.NewRat(n.num, n.den)
+	v := &valued{n, big.NewRat(n.num, n.den)}
+	last.Store(v)
+	return v.value
 }
 
 // compare is x.Cmp(y), without the memory that it takes for fractions.

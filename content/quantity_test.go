@@ -64,6 +64,29 @@ func TestParseQuantity(t *testing.T) {
 	}
 }
 
+// Equal numbers share their memory. Numbers that would lie in one place of it
+// do not become each other.
+func TestNumbersShared(t *testing.T) {
+	read := func(s string) *big.Rat {
+		q, err := ParseQuantity(s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return q.Low
+	}
+	if read("2 1/4 cups") != read("2 1/4 lb") {
+		t.Error("2 1/4 is held twice")
+	}
+	for n := range int64(3 * len(lately)) {
+		if got, want := read(fmt.Sprint(n, " cups")), big.NewRat(n, 1); got.Cmp(want) != 0 {
+			t.Fatalf("%v is read as %v", want, got)
+		}
+		if got, want := read(fmt.Sprint(n, " 1/2 cups")), big.NewRat(2*n+1, 2); got.Cmp(want) != 0 {
+			t.Fatalf("%v is read as %v", want, got)
+		}
+	}
+}
+
 func TestParseQuantityRefuses(t *testing.T) {
 	const as = "an amount is written in cups, lb or g, as in 6, 1 1/2 cups or 350 g"
 	for _, tt := range []struct{ text, want string }{
