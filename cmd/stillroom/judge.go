@@ -35,13 +35,16 @@ func (p *program) judge(dir string, on day, progress *progress) (judged, error) 
 }
 
 // collectMore has garbage collected more often beside a site that holds much
-// memory, so that the rest takes half a gigabyte more, or as much again.
+// memory, so that the rest takes half a gigabyte more, or one and a half times as
+// much again. Each collection goes over all that is held: so a recipe of a large
+// site takes no more of them than one of a smaller site.
 func collectMore() {
 	var m runtime.MemStats
 	runtime.ReadMemStats(&m)
-	const room = 512 << 20
-	held := max(m.NextGC/(1+seldom/100), 1) // at the last collection
-	debug.SetGCPercent(int(min(max(100*room/held, 100), seldom)))
+	const room, least = 512 << 20, 150
+	held := m.NextGC / (1 + seldom/100)         // at the last collection
+	held += (max(m.HeapAlloc, held) - held) / 2 // of what was read since, half is kept
+	debug.SetGCPercent(int(min(max(100*room/max(held, 1), least), seldom)))
 }
 
 // read reads the site in a folder, and judges nothing but the writing.
