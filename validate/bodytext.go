@@ -94,23 +94,14 @@ func (r *bodyReader) leaf(n ast.Node, p passage) *passage {
 		p.heading = r.heading
 		p.denied = p.denied || r.denies
 	}
-	w := r.scribe(r.body.Source, extent(n))
+	w := r.scribe(r.body.Source)
 	w.inline(n)
 	return r.take(p, &w)
 }
 
-// extent gives how many bytes of the source a block takes.
-func extent(n ast.Node) int {
-	l := n.Lines()
-	if l.Len() == 0 {
-		return 0
-	}
-	return l.At(l.Len()-1).Stop - l.At(0).Start
-}
-
 // code makes a passage of a block of code, which a page shows as it is.
 func (r *bodyReader) code(n ast.Node, in passage) {
-	w := r.scribe(r.body.Source, extent(n))
+	w := r.scribe(r.body.Source)
 	for i := range n.Lines().Len() {
 		l := n.Lines().At(i)
 		w.segment(l.Start, l.Stop, true)

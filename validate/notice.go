@@ -44,14 +44,25 @@ func Notices() []Notice { return notices() }
 // NoticesOn gives the notices that stand against a case.
 func NoticesOn(c Case) []Notice {
 	var ns []Notice
-	all := notices()
-	for i := range all {
-		if all[i].stands(c) {
-			ns = append(ns, all[i])
+	for _, n := range noticesOf()[c.Food] {
+		if n.stands(c) {
+			ns = append(ns, *n)
 		}
 	}
 	return ns
 }
+
+// noticesOf gives the notices on a food, in order of ID.
+var noticesOf = sync.OnceValue(func() map[string][]*Notice {
+	byFood := map[string][]*Notice{}
+	all := notices()
+	for i := range all {
+		for _, food := range all[i].Foods {
+			byFood[food] = append(byFood[food], &all[i])
+		}
+	}
+	return byFood
+})
 
 func (n *Notice) stands(c Case) bool {
 	if !n.concerns(c) {

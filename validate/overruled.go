@@ -59,8 +59,11 @@ type namedFood struct {
 	said string
 }
 
-// foodsOf gives the foods of the produce list and of the ingredients, each
-// once.
+// isNoticed reports whether there is a notice on a food.
+func isNoticed(food string) bool { return len(noticesOf()[food]) > 0 }
+
+// foodsOf gives the foods of the produce list and of the ingredients on which there
+// are notices, each once.
 func foodsOf(r *content.Recipe, items []Item) []namedFood {
 	var foods []namedFood
 	add := func(name string, pos content.Pos, words string) {
@@ -74,12 +77,12 @@ func foodsOf(r *content.Recipe, items []Item) []namedFood {
 		foods = append(foods, namedFood{name, pos, said})
 	}
 	for _, p := range r.Produce {
-		if food, ok := LookUpProduce(p.V); ok {
+		if food, ok := LookUpProduce(p.V); ok && isNoticed(food.Name) {
 			add(food.Name, p.Pos, p.V)
 		}
 	}
 	for _, in := range items {
-		if in.Class.Produce.Name != "" {
+		if isNoticed(in.Class.Produce.Name) {
 			add(in.Class.Produce.Name, in.Pos, in.Item+" "+in.Note)
 		}
 	}

@@ -19,10 +19,10 @@ type scribe struct {
 	end    int // in the source, of what was written last
 }
 
-// scribe gives one that writes a text of about so many bytes. Until it is taken
-// up no other may write.
-func (c *cutter) scribe(source []byte, about int) scribe {
-	return scribe{source: source, scroll: &c.texts, from: c.texts.begin(about), pieces: c.pieces.list(about/60 + 8)}
+// scribe gives one that writes a text. Until it is taken up no other may write.
+func (c *cutter) scribe(source []byte) scribe {
+	const aParagraph, lines = 500, 8 // or more
+	return scribe{source: source, scroll: &c.texts, from: c.texts.begin(aParagraph), pieces: c.pieces.list(lines)}
 }
 
 // written gives the text.

@@ -50,7 +50,7 @@ const pause = 0.5
 
 func readTranscript(name string, data []byte, c *cutter) []*passage {
 	data = bytes.TrimPrefix(data, []byte("\ufeff"))
-	r := &cueReader{source: data, begin: content.Pos{File: name, Line: 1, Col: 1}, cutter: c, w: c.scribe(data, 0)}
+	r := &cueReader{source: data, begin: content.Pos{File: name, Line: 1, Col: 1}, cutter: c, w: c.scribe(data)}
 	inCue := false
 	for at := 0; at < len(data); {
 		end := at + bytes.IndexByte(data[at:], '\n')
@@ -140,5 +140,5 @@ func (r *cueReader) close() {
 		p := passage{place: placeSpoken, second: r.from, trace: trace{begin: r.begin}}
 		r.passages = append(r.passages, r.takeUp(p, &r.w))
 	}
-	r.w = r.scribe(r.source, 0)
+	r.w = r.scribe(r.source)
 }

@@ -155,10 +155,13 @@ type textWord struct {
 	turns  bool  // after it the text speaks of something else
 }
 
-// turning are the words after which a text speaks of something else.
-var turning = map[string]bool{
-	"and": true, "as": true, "for": true, "from": true, "in": true, "into": true, "or": true,
-	"plus": true, "to": true, "until": true, "with": true, "without": true,
+// isTurning reports whether a text speaks of something else after a word.
+func isTurning(w string) bool {
+	switch w {
+	case "and", "as", "for", "from", "in", "into", "or", "plus", "to", "until", "with", "without":
+		return true
+	}
+	return false
 }
 
 // cut splits a text into words and appends them to list.
@@ -171,7 +174,7 @@ func (b *phraseBook) cut(text string, list []textWord) []textWord {
 		}
 		if start < i {
 			w := text[start:i]
-			list = append(list, textWord{b.words[w], turning[w]})
+			list = append(list, textWord{b.words[w], isTurning(w)})
 		}
 		start = i + 1
 		if i < len(text) && strings.IndexByte(",;:(/", text[i]) >= 0 {
