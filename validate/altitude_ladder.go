@@ -21,7 +21,7 @@ func checkAltitudeLadder(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.measures != content.TimeDim || !s.isLadder(f) || !s.ladderOfProcess(f) || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue

@@ -24,7 +24,10 @@ func checkAmountDiffers(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting(placeStep) {
+	for _, s := range t.counting() {
+		if s.place != placeStep {
+			continue
+		}
 		for _, f := range s.figures() {
 			u, ok := s.amountOf(f)
 			if !ok || s.isServed() || s.takesPart() || s.isDifference(f) || s.stance(hit{from: f.from, to: f.to}) != told {

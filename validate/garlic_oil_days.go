@@ -26,7 +26,7 @@ func checkGarlicOilDays(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		if !s.has(famFridge) || s.has(famFreezer) || s.anyOf("citric acidified") || !s.oilWithHerbs(t) {
 			continue
 		}

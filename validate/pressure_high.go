@@ -23,7 +23,7 @@ func checkPressureHigh(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		for _, f := range s.pressures() {
 			if p := f.in(content.PSI); p == nil || p.Cmp(LimitRat("gauge-psi-most")) <= 0 || s.stance(hit{from: f.from, to: f.to}) != told {
 				continue

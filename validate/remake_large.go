@@ -28,7 +28,7 @@ var (
 func checkRemakeLarge(t *Text) []Finding {
 	most := LimitRat("jelly-remake-batch")
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		if !s.holds(&remaking) && !(s.holds(&againWord) && s.has(famOtherJob) && s.near("soft set runny")) {
 			continue
 		}

@@ -28,7 +28,7 @@ func checkReprocessLate(t *Text) []Finding {
 	}
 	most := LimitRat("reprocess-window")
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		if !s.speaksOfReprocessing() {
 			continue
 		}

@@ -36,7 +36,7 @@ func checkSaidAcid(t *Text) []Finding {
 			continue
 		}
 		want = perVolume(want, m.Keeping.Acid.V.Per)
-		for s := range t.counting() {
+		for _, s := range t.counting() {
 			for _, d := range s.dosesPerJar(m.Keeping.Acid.V.Per) {
 				if d.perPint == nil || d.perPint.Cmp(want) == 0 || s.stance(hit{from: d.from, to: d.to}) != told {
 					continue

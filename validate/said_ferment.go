@@ -30,7 +30,12 @@ func checkSaidFerment(t *Text) []Finding {
 		if k.Way.V != content.Fermenting {
 			continue
 		}
-		for s := range t.counting(placeStep, placeHead, placeNotes, placeCaution, placeSummary) {
+		for _, s := range t.counting() {
+			switch s.place {
+			case placeStep, placeHead, placeNotes, placeCaution, placeSummary:
+			default:
+				continue
+			}
 			fs = append(fs, s.saltMisses(k)...)
 			fs = append(fs, s.warmthMisses(k)...)
 		}

@@ -27,7 +27,7 @@ func checkSaidKeeping(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.measures != content.TimeDim || f.high.num == 0 || !s.keepsFor(f) {
 				continue

@@ -28,7 +28,7 @@ func checkSaidPressure(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		for _, f := range s.pressures() {
 			right := t.pressuresFor(s, f)
 			if hasPressure(right, f) || s.stance(hit{from: f.from, to: f.to}) != told {

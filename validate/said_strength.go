@@ -27,7 +27,7 @@ func checkSaidStrength(t *Text) []Finding {
 	}
 	least := LimitRat("vinegar-acidity")
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.unit != content.Percent || !s.anyOf("vinegar acidity acetic") || !whereVinegarCounts(t, s) {
 				continue

@@ -91,8 +91,8 @@ func (t *Text) sentences(in ...place) func(yield func(*sentence) bool) {
 	}
 }
 
-// counting gives the sentences in some places, or in all, that hold a figure.
-func (t *Text) counting(in ...place) func(yield func(*sentence) bool) {
+// counting gives the sentences that hold a figure, in order.
+func (t *Text) counting() []*sentence {
 	if !t.counted {
 		t.counted = true
 		for s := range t.sentences() {
@@ -101,13 +101,7 @@ func (t *Text) counting(in ...place) func(yield func(*sentence) bool) {
 			}
 		}
 	}
-	return func(yield func(*sentence) bool) {
-		for _, s := range t.counts {
-			if (len(in) == 0 || slices.Contains(in, s.place)) && !yield(s) {
-				return
-			}
-		}
-	}
+	return t.counts
 }
 
 // speaking gives the sentences in which a phrase of some practice was found, in

@@ -18,7 +18,7 @@ func (t *Text) timesOfProcess() []timeSaid {
 		return t.times
 	}
 	t.timed = true
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		t.times = append(t.times, s.timesOfProcess(t.times)...)
 	}
 	return t.times

@@ -36,7 +36,7 @@ func checkVentShort(t *Text) []Finding {
 	}
 	least := LimitRat("canner-vent")
 	fs := append(closedAtOnce(t), neverVented(t)...)
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		for _, f := range s.figures() {
 			if f.measures != content.TimeDim || !s.isVenting(f) {
 				continue

@@ -46,7 +46,7 @@ func checkWaterDepth(t *Text) []Finding {
 		return nil
 	}
 	var fs []Finding
-	for s := range t.counting() {
+	for _, s := range t.counting() {
 		if !s.anyOf("water") || !s.has(famJar) && !s.has(famLid) && !s.anyOf("them") {
 			continue
 		}
