@@ -2,6 +2,7 @@ package validate
 
 import (
 	"cmp"
+	"math/bits"
 	"slices"
 	"strings"
 )
@@ -15,13 +16,17 @@ func nearest(word string, known []string, n int) []string {
 		away int
 	}
 	var found []near
+	letters := lettersOf(word)
 	for _, k := range known {
-		away := distance(word, k)
-		switch {
-		case away*3 <= max(len(word), len(k)):
-			found = append(found, near{k, away})
-		case holdsParts(k, word):
-			found = append(found, near{k, len(word) + away})
+		most := max(len(word), len(k)) / 3
+		if mayBeWithin(most, letters^lettersOf(k), letters, len(word)-len(k)) {
+			if away := distance(word, k); away <= most {
+				found = append(found, near{k, away})
+				continue
+			}
+		}
+		if holdsParts(k, word) {
+			found = append(found, near{k, len(word) + distance(word, k)})
 		}
 	}
 	slices.SortStableFunc(found, func(a, b near) int { return cmp.Compare(a.away, b.away) })
@@ -30,6 +35,22 @@ func nearest(word string, known []string, n int) []string {
 		out = append(out, f.word)
 	}
 	return out
+}
+
+// lettersOf has a bit for each letter that a word has, some sharing one.
+func lettersOf(word string) (set uint64) {
+	for i := range len(word) {
+		set |= 1 << (word[i] % 64)
+	}
+	return set
+}
+
+// mayBeWithin reports whether a word may be made of another by so few steps, since
+// one step adds or drops one letter at most: other has those that only one of the
+// words has, letters those of the first, longer is by how much that one is longer.
+func mayBeWithin(steps int, other, letters uint64, longer int) bool {
+	return longer <= steps && -longer <= steps &&
+		bits.OnesCount64(other&letters) <= steps && bits.OnesCount64(other&^letters) <= steps
 }
 
 // holdsParts reports whether every part of an ID stands in a longer one:
