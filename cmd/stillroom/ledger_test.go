@@ -67,21 +67,31 @@ func newPublisher(t testing.TB, random *rand.Rand) *publisher {
 	base := t.TempDir()
 	w := &publisher{t: t, random: random, base: base, site: filepath.Join(base, "site"), out: filepath.Join(base, "out"), day: "2026-11-25"}
 	keep := regexp.MustCompile(`content/(guids\.txt|site\.yaml|pages/.*|episodes/a-crock-in-october.*|recipes/(sauerkraut|green-beans-in-pints|blackberry-jam)\.md|pictures/(.*)\.jpg)$`)
+	for name, data := range exampleFiles(t) {
+		if keep.MatchString(name) {
+			w.write(filepath.Join(w.site, name), data)
+		}
+	}
+	return w
+}
+
+// exampleFiles gives the files of the example site, with small pictures.
+func exampleFiles(t testing.TB) map[string][]byte {
+	files := map[string][]byte{}
 	err := fs.WalkDir(content.Starter, "content", func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() || !keep.MatchString(name) {
+		if err != nil || d.IsDir() {
 			return err
 		}
-		data, err := fs.ReadFile(content.Starter, name)
+		files[name], err = fs.ReadFile(content.Starter, name)
 		if strings.HasSuffix(name, ".jpg") {
-			data = smallPicture(t)
+			files[name] = smallPicture(t)
 		}
-		w.write(filepath.Join(w.site, name), data)
 		return err
 	})
 	if err != nil {
 		t.Fatal(err)
 	}
-	return w
+	return files
 }
 
 // smallPicture is one that takes no time to print, and a few bytes that nobody
