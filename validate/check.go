@@ -56,7 +56,10 @@ func Check(s *content.Site, faults []content.Fault, day content.Date) (rep Repor
 		fs = append(fs, faultFinding(f))
 	}
 	fs = append(fs, sideBySide(len(s.Recipes), func(i int) []Finding { return checkRecipe(s.Recipes[i], Rules) })...)
-	fs = append(fs, sideBySide(len(s.Episodes), func(i int) []Finding { return checkEpisode(s.Episodes[i], s, Rules) })...)
+	named := namedRecipes(s)
+	fs = append(fs, sideBySide(len(s.Episodes), func(i int) []Finding {
+		return checkEpisode(s.Episodes[i], besideEpisode(s, s.Episodes[i], named), Rules)
+	})...)
 	fs = append(fs, sideBySide(len(s.Pages), func(i int) []Finding { return checkText(textOfPage(s.Pages[i]), Rules) })...)
 	whole := append(checkSite(s, Rules), checkDay(s, day, Rules)...)
 	takeSiteAsRead(whole, s)
@@ -131,6 +134,23 @@ func eachWay(rule *Rule, r *content.Recipe, matches []*Match) []Finding {
 		}
 	}
 	return fs
+}
+
+// besideEpisode gives the part of a site beside which an episode is judged: of all
+// recipes those that it names, for whoever looks for them, or all if one of them
+// is missing.
+func besideEpisode(s *content.Site, e *content.Episode, named map[string][]*content.Recipe) *content.Site {
+	part := *s
+	part.Recipes = nil
+	for _, slug := range namedIn(e) {
+		switch all := named[slug]; {
+		case len(all) == 0:
+			return s
+		case !slices.Contains(part.Recipes, all[0]):
+			part.Recipes = append(part.Recipes, all...)
+		}
+	}
+	return &part
 }
 
 func checkEpisode(e *content.Episode, s *content.Site, rules []*Rule) []Finding {

@@ -59,7 +59,7 @@ func (d *Desk) Check(s *content.Site, faults []content.Fault) Report {
 	}
 	named := namedRecipes(s)
 	for _, e := range s.Episodes {
-		fs = append(fs, d.alone.of(d.aired(e, s, named), func() []Finding { return checkEpisode(e, s, Rules) })...)
+		fs = append(fs, d.alone.of(d.aired(e, s, named), func() []Finding { return checkEpisode(e, besideEpisode(s, e, named), Rules) })...)
 		fs = append(fs, d.checkFiles(s, e, func(part *content.Site) { part.Episodes = []*content.Episode{e} })...)
 	}
 	for _, p := range s.Pages {

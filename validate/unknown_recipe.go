@@ -2,6 +2,7 @@ package validate
 
 import (
 	"fmt"
+	"slices"
 
 	"stillroom/content"
 )
@@ -31,11 +32,11 @@ func checkUnknownRecipe(e *content.Episode, s *content.Site) []Finding {
 }
 
 func knownRecipe(slug content.Field[string], s *content.Site) []Finding {
+	if slices.ContainsFunc(s.Recipes, func(r *content.Recipe) bool { return r.Slug == slug.V }) {
+		return nil
+	}
 	names := make([]string, len(s.Recipes))
 	for i, r := range s.Recipes {
-		if r.Slug == slug.V {
-			return nil
-		}
 		names[i] = r.Slug
 	}
 	f := Finding{Pos: slug.Pos, Message: fmt.Sprintf("no recipe is called %q", slug.V), Advice: "Write the name of the recipe's file, without .md."}
