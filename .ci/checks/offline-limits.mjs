@@ -12,6 +12,7 @@ await visit(root, async reader => {
   await reader.go(first);
   await reader.keeps(first);
   await missing(reader);
+  await late(reader);
   await ageing(reader);
   await full(reader);
   await many(reader);
@@ -31,6 +32,30 @@ async function missing(reader) {
     want(await reader.tab.locator(`#kept a[href="${nowhere}"]`).count() === 0, 'an address that never was is listed as kept');
   });
   want(!(await reader.copies()).includes(nowhere), 'a page that answered 404 was kept');
+}
+
+// late: a page that comes after the news that it is gone, but was asked for before, is not kept.
+async function late(reader) {
+  let answered, release;
+  const [asked, held] = [new Promise(done => (answered = done)), new Promise(done => (release = done))];
+  const whole = read(root, `${fifth.slice(1)}index.html`);
+  changed.set(fifth, async response => {
+    response.writeHead(200, { 'Content-Type': 'text/html; charset=utf-8', 'Cache-Control': 'no-store' }).write(whole.slice(0, -10));
+    answered();
+    await held;
+    response.end(whole.slice(-10));
+  });
+  const other = await reader.context.newPage();
+  const opened = other.goto(reader.origin + fifth, { waitUntil: 'load' });
+  await asked;
+  changed.set(fifth, 404);
+  want((await reader.go(fifth)).status() === 404, 'a page that is gone waits for one that was asked for before');
+  release();
+  await opened;
+  await reader.tab.waitForTimeout(1000);
+  want(!(await reader.copies()).includes(fifth), 'a page that came late is kept, although it is gone since');
+  await other.close();
+  changed.clear();
 }
 
 // ageing: a copy says its day whatever its age, and at 180 days is not shown. Days are counted as nights.

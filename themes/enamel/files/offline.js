@@ -26,13 +26,13 @@ const fetchNew = (path) => fetch(path, { cache: "no-cache", redirect: "manual" }
 // opened keeps what was opened before there was a worker to keep it.
 async function opened() {
   for (const path of (await clients.matchAll({ includeUncontrolled: true })).map(pathOf)) {
-    if (recipe.test(path) && !(await caches.match(path))) await note(path, await fetchNew(path));
+    if (recipe.test(path) && !(await caches.match(path))) await note(path, fetchNew(path));
   }
 }
 
 addEventListener("install", (event) => {
   skipWaiting();
-  event.waitUntil(fetchNew(lost).then((page) => note(lost, page)).then(opened));
+  event.waitUntil(note(lost, fetchNew(lost)).then(opened));
 });
 
 // Nothing is answered until this is done. What was on its way meanwhile is looked for a little later.
@@ -52,7 +52,8 @@ addEventListener("fetch", (event) => {
 
 async function read(event, path) {
   const answer = fetch(event.request, { cache: "no-cache" }), keeps = recipe.test(path);
-  event.waitUntil(answer.then((page) => keeps && note(path, page.clone())).then(tend).catch(() => {}));
+  const page = answer.then((page) => page.clone());
+  event.waitUntil((keeps ? note(path, page) : page).then(tend).catch(() => {}));
   let copy = keeps && (await caches.match(path));
   if (copy && !shown(copy)) copy = null;
   try {
@@ -64,24 +65,33 @@ async function read(event, path) {
 }
 
 // note keeps a page that was answered, or forgets one that is no more. What a
-// host in trouble says of a page is not news of it.
-async function note(path, page) {
+// host in trouble says of a page is not news of it. One that comes late does not
+// take the place of what was asked for after it.
+let turn = 0;
+const taken = new Map(); // of each address, the turn in which its newest answer was asked for
+async function note(path, answer) {
+  const asked = ++turn, page = await answer, newest = () => taken.get(path) === asked;
+  const gone = page.type === "opaqueredirect" || page.status === 404 || page.status === 410;
+  if (!(page.ok || gone) || taken.get(path) > asked) return;
+  taken.set(path, asked);
   const cache = await caches.open(store);
   const html = page.ok ? await page.text() : "";
-  if (place.test(html)) await keep(cache, path, html, new Headers(page.headers));
-  else if (page.ok || page.type === "opaqueredirect" || page.status === 404 || page.status === 410) await cache.delete(path);
+  if (place.test(html)) await keep(cache, path, html, new Headers(page.headers), newest);
+  else if (newest()) await cache.delete(path);
 }
 
-async function keep(cache, path, html, headers) {
+async function keep(cache, path, html, headers, newest) {
   html = html.replace(/<source\b[^>]*>/g, "").replace(/ srcset="[^"]*"/g, ""); // one size of each picture
   for (const name of ["content-encoding", "content-length", "vary"]) headers.delete(name);
   headers.set("x-saved", Date.now());
   const put = () => cache.put(path, new Response(html, { headers }));
+  if (!newest()) return;
   try {
     await put().catch(() => makeRoom(cache).then(put));
   } catch {
     return cache.delete(path); // there is no room: no copy is better than the one before
   }
+  if (!newest()) return cache.delete(path); // it may have come over what was asked for later
   await gather(cache, html).catch(() => {}); // the words can be read without the rest
   await forget(cache, -most);
 }
@@ -121,7 +131,7 @@ async function tend() {
   let left = navigator.connection?.saveData ? 0 : 10;
   for (const path of await pages(cache)) {
     const copy = await cache.match(path), days = age(copy);
-    if (!(days >= 0 && days < again) && left-- > 0) await note(path, await fetchNew(path)).catch(() => {});
+    if (!(days >= 0 && days < again) && left-- > 0) await note(path, fetchNew(path)).catch(() => {});
     else if (path !== lost && !shown(copy)) await cache.delete(path);
   }
   await sweep(cache);
