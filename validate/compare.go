@@ -22,6 +22,11 @@ func compare(x, y *big.Rat) int {
 	} else if sign < 0 {
 		a, b, c, d = c, d, a, b // of -1/2 and -1/3 the one that is larger without its sign is less
 	}
+	return compareParts(a, b, c, d)
+}
+
+// compareParts compares a/b with c/d.
+func compareParts(a, b, c, d uint64) int {
 	high, low := bits.Mul64(a, d)
 	otherHigh, otherLow := bits.Mul64(c, b)
 	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow))

@@ -12,14 +12,12 @@ type timeTable []*timeEntry
 
 // A timeEntry is a time of the table: for a jar and a stretch of altitude.
 type timeEntry struct {
-	jar     content.Jar
 	size    string   // of the jar, in words
 	holds   *big.Rat // what the jar holds in millilitres; nil for no jar
 	span    *span    // nil for a pressure canner's time
 	text    string
 	minutes *big.Rat
 	pos     content.Pos
-	way     content.Way
 }
 
 func tableOf(matches []*Match) timeTable {
@@ -32,12 +30,12 @@ func tableOf(matches []*Match) timeTable {
 		for _, p := range m.Keeping.Processing {
 			holds, size := p.Jar.V.Millilitres(), p.Jar.V.String()
 			if p.Time.Set() && way == content.PressureCanner {
-				all = append(all, timeEntry{p.Jar.V, size, holds, nil, "", p.Time.V.Minutes(), p.Time.Pos, way})
+				all = append(all, timeEntry{size, holds, nil, "", p.Time.V.Minutes(), p.Time.Pos})
 			}
 			for _, b := range p.Altitude {
 				if b.Value.Set() {
 					s := spanOf(b)
-					all = append(all, timeEntry{p.Jar.V, size, holds, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos, way})
+					all = append(all, timeEntry{size, holds, &s, b.Text, b.Value.V.Minutes(), b.Value.Pos})
 				}
 			}
 		}

@@ -1,10 +1,6 @@
 package validate
 
-import (
-	"cmp"
-	"math/big"
-	"math/bits"
-)
+import "math/big"
 
 // A token is a word, a number or a sign of measure of a running text.
 type token struct {
@@ -34,9 +30,7 @@ func (r ratio) compare(x *big.Rat) int {
 	if !ok || r.num < 0 || x.Sign() < 0 {
 		return r.rat().Cmp(x)
 	}
-	high, low := bits.Mul64(uint64(r.num), den)
-	otherHigh, otherLow := bits.Mul64(num, uint64(r.den))
-	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow))
+	return compareParts(uint64(r.num), uint64(r.den), num, den)
 }
 
 // rat gives the number as those of the recipe are held.
