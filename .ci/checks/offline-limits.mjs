@@ -10,7 +10,7 @@ const [first, second, third, fourth, fifth] = recipesOf(root);
 const day = 24 * 60 * 60 * 1000;
 await visit(root, async reader => {
   await reader.go(first);
-  await reader.keeps(first);
+  await reader.keepsFirst(first);
   await missing(reader);
   await late(reader);
   await ageing(reader);

@@ -14,7 +14,7 @@ async function look(reader) {
   const { tab, context } = reader;
   // The first page, opened before there is a worker.
   await reader.go(kept);
-  await reader.keeps(kept);
+  await reader.keepsFirst(kept);
   want(!await reader.notice(), 'a page from the site says that it is a copy');
   want((await reader.copies()).every(p => !/\.(mp3|m4a|ogg|vtt)$/.test(p)), 'a recording was kept');
 

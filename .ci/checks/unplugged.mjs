@@ -79,6 +79,12 @@ class Reader {
     return this.tab.goto(this.origin + address, { waitUntil: 'load' });
   }
 
+  // keepsFirst waits until a worker that was not there when a page was opened has kept it, and answers from now on.
+  async keepsFirst(address) {
+    await this.keeps(address);
+    await this.until('a worker that answers', () => this.tab.evaluate(() => navigator.serviceWorker.controller?.state === 'activated'));
+  }
+
   async notice() {
     return (await this.tab.locator('.saved').allInnerTexts()).join(' ').replace(/\s+/g, ' ');
   }
