@@ -43,7 +43,7 @@ const checks = [
   {
     name: 'an address with a time', page: page + '#t=36',
     async look({ tab, say }) {
-      await tab.waitForTimeout(300);
+      await tab.waitForFunction(() => document.getElementById('audio').currentTime > 0).catch(() => {});
       if (!near(await time(tab), 36)) say(`it stands at ${await time(tab)}, not 36`);
     },
   },

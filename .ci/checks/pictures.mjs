@@ -31,13 +31,17 @@ const checks = ['/recipes/crushed-tomatoes/', '/'].flatMap(page => [
   {
     name: `pictures that come late at ${page}`, page,
     async prepare(tab) {
+      let measured;
+      const late = new Promise(resolve => { measured = resolve; });
+      await tab.exposeFunction('measured', measured);
       await tab.route(/\.(webp|jpg)$/, async route => {
-        await new Promise(later => setTimeout(later, 500));
+        await late;
         await route.continue();
       });
       await tab.addInitScript(() => document.addEventListener('DOMContentLoaded', () => {
         window.room = [...document.images].map(img => Math.round(img.getBoundingClientRect().height));
         window.early = document.images[0].complete;
+        window.measured();
       }));
     },
     async look({ tab, say, same }) {
