@@ -23,7 +23,9 @@ const listen = tab => tab.addInitScript(() => {
   const plain = AudioContext.prototype.createOscillator;
   AudioContext.prototype.createOscillator = function () {
     const tone = plain.call(this);
-    tone.stop = when => window.tones.push(when - this.currentTime);
+    let from;
+    tone.start = (when = this.currentTime) => { from = when; };
+    tone.stop = when => window.tones.push(when - from);
     return tone;
   };
   const wakeLock = { request: async what => {

@@ -121,16 +121,16 @@
   const ring = () => {
     wake();
     if (!sound) return;
-    const gain = sound.createGain(), tone = sound.createOscillator();
+    const gain = sound.createGain(), tone = sound.createOscillator(), now = sound.currentTime;
     gain.gain.value = 0;
     for (let i = 0; i < 6; i++) {
-      gain.gain.setValueAtTime(0.3, sound.currentTime + i / 2);
-      gain.gain.setValueAtTime(0, sound.currentTime + i / 2 + 0.3);
+      gain.gain.setValueAtTime(0.3, now + i / 2);
+      gain.gain.setValueAtTime(0, now + i / 2 + 0.3);
     }
     tone.frequency.value = 880;
     tone.connect(gain).connect(sound.destination);
-    tone.start();
-    tone.stop(sound.currentTime + 2.9);
+    tone.start(now);
+    tone.stop(now + 2.9);
   };
 
   const beat = () => {
