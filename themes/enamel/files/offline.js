@@ -17,8 +17,8 @@ const savedAt = (page) => Number(page.headers.get("x-saved"));
 const midnight = (time) => new Date(time).setHours(0, 0, 0, 0);
 // age counts nights, as readers do. It is below 0 if the clock of the device was put back.
 const age = (page) => Math.round((midnight(Date.now()) - midnight(savedAt(page))) / day);
-// shown tells the copies that may be read from those that are too old, or of no day.
-const shown = (page) => age(page) < oldest;
+// shown tells the copies that may be read from those that are too old, of no day, or thrown away meanwhile.
+const shown = (page) => page && age(page) < oldest;
 const pathOf = ({ url }) => new URL(url).pathname;
 const pages = async (cache) => (await cache.keys()).map(pathOf).filter((path) => path === lost || recipe.test(path));
 const fetchNew = (path) => fetch(path, { cache: "no-cache", redirect: "manual" });
@@ -55,7 +55,7 @@ async function read(event, path) {
   const page = answer.then((page) => page.clone());
   event.waitUntil((keeps ? note(path, page) : page).then(tend).catch(() => {}));
   let copy = keeps && (await caches.match(path));
-  if (copy && !shown(copy)) copy = null;
+  if (!shown(copy)) copy = null;
   try {
     if (!copy) return await answer;
     const page = await Promise.race([answer, new Promise((late) => setTimeout(late, patience))]);
@@ -130,20 +130,24 @@ async function tend() {
   const cache = await caches.open(store);
   let left = navigator.connection?.saveData ? 0 : 10;
   for (const path of await pages(cache)) {
-    const copy = await cache.match(path), days = age(copy);
+    const copy = await cache.match(path);
+    if (!copy) continue;
+    const days = age(copy);
     if (!(days >= 0 && days < again) && left-- > 0) await note(path, fetchNew(path)).catch(() => {});
     else if (path !== lost && !shown(copy)) await cache.delete(path);
   }
   await sweep(cache);
 }
 
+const textOf = async (cache, path) => (await (await cache.match(path))?.text()) ?? "";
+
 // sweep throws away the files that no copy needs.
 async function sweep(cache) {
   const wanted = new Set();
   for (const path of await pages(cache)) {
-    for (const part of parts(await (await cache.match(path)).text())) {
+    for (const part of parts(await textOf(cache, path))) {
       wanted.add(part);
-      if (part.endsWith(".css")) parts((await (await cache.match(part))?.text()) ?? "").forEach((p) => wanted.add(p));
+      if (part.endsWith(".css")) parts(await textOf(cache, part)).forEach((p) => wanted.add(p));
     }
   }
   for (const path of (await cache.keys()).map(pathOf)) if (path.startsWith("/assets/") && !wanted.has(path)) await cache.delete(path);
