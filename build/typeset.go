@@ -5,6 +5,7 @@ import (
 	"unicode"
 	"unicode/utf8"
 
+	"stillroom/build/amount"
 	"stillroom/content"
 )
 
@@ -14,7 +15,7 @@ import (
 // sign for them, but draw 1/3 as a fraction.
 func typeset(s string) string {
 	s = strings.TrimSpace(s)
-	if !numbered(s) {
+	if !amount.Numbered(s) {
 		return s
 	}
 	s = setRanges(setFractions(s))

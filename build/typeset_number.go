@@ -5,19 +5,6 @@ import (
 	"unicode/utf8"
 )
 
-// numbered reports whether a text has a digit or the sign of a fraction.
-func numbered(s string) bool {
-	for i := range len(s) {
-		if isDigit(s[i]) {
-			return true
-		}
-		if s[i] >= utf8.RuneSelf {
-			return strings.ContainsAny(s[i:], "0123456789½¼¾⅓⅔⅛⅜⅝⅞")
-		}
-	}
-	return false
-}
-
 var signs = map[string]string{"1/2": "½", "1/4": "¼", "3/4": "¾"}
 
 // setFractions writes ½ for 1/2, and 1½ for 1 1/2, where it is a word.

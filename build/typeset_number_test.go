@@ -7,6 +7,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+
+	"stillroom/build/amount"
 )
 
 // The expressions say what is set, in texts of every sort and in pieces thrown
@@ -40,8 +42,8 @@ func TestSetNumbers(t *testing.T) {
 		if got, want := setRanges(s), ranges.ReplaceAllString(s, "$1–$2"); got != want {
 			t.Errorf("setRanges(%q) = %q, want %q", s, got, want)
 		}
-		if got, want := numbered(s), strings.ContainsAny(s, "0123456789½¼¾⅓⅔⅛⅜⅝⅞"); got != want {
-			t.Errorf("numbered(%q) = %t", s, got)
+		if got, want := amount.Numbered(s), strings.ContainsAny(s, "0123456789½¼¾⅓⅔⅛⅜⅝⅞"); got != want {
+			t.Errorf("Numbered(%q) = %t", s, got)
 		}
 	}
 }

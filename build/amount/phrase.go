@@ -11,7 +11,7 @@ import (
 
 // numbers gives the places where a number begins.
 func numbers(s string) []int {
-	if !mayNumber(s) {
+	if !Numbered(s) {
 		return nil
 	}
 	var all []int
@@ -27,18 +27,22 @@ func numbers(s string) []int {
 	return all
 }
 
-// mayNumber reports whether a text has a digit, or a sign beyond ASCII.
-func mayNumber(s string) bool {
+const signs = "½¼¾⅓⅔⅛⅜⅝⅞" // of fractions
+
+// Numbered reports whether a text has a digit or the sign of a fraction.
+func Numbered(s string) bool {
 	for i := range len(s) {
-		if c := s[i]; '0' <= c && c <= '9' || c >= utf8.RuneSelf {
+		if c := s[i]; '0' <= c && c <= '9' {
 			return true
+		} else if c >= utf8.RuneSelf {
+			return strings.ContainsAny(s[i:], "0123456789"+signs)
 		}
 	}
 	return false
 }
 
 func isNumber(r rune) bool {
-	return '0' <= r && r <= '9' || r >= utf8.RuneSelf && strings.ContainsRune("½¼¾⅓⅔⅛⅜⅝⅞", r)
+	return '0' <= r && r <= '9' || r >= utf8.RuneSelf && strings.ContainsRune(signs, r)
 }
 
 func isLetter(r rune) bool { return 'a' <= r && r <= 'z' || 'A' <= r && r <= 'Z' || r >= utf8.RuneSelf }
