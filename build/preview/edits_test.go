@@ -31,7 +31,7 @@ import (
 func TestPreviewIsWhatIsPublished(t *testing.T) {
 	changes := 500
 	if testing.Short() {
-		changes = 50
+		changes = 15
 	}
 	w := newWorkshop(t, rand.New(rand.NewPCG(11, 12)))
 	compared, built := 0, 0
