@@ -1,7 +1,8 @@
 // The pictures of a recipe page: they follow the reader's altitude, say in words what they show, and can be read.
 //   node drawings.mjs SITE [FAULT]
 // Sources: USDA Complete Guide to Home Canning, AIB 539 (2015), the altitude tables; WCAG 2.2, 1.1.1 non-text content and
-// 1.4.1 use of colour; SVG accessibility API mappings (title and desc). That words are 11 px high is our own measure.
+// 1.4.1 use of colour; SVG accessibility API mappings (title and desc). That words are 11 px high, on paper 7.5 points, is our own measure.
+import { execFileSync } from 'node:child_process';
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
@@ -20,7 +21,7 @@ const marked = tab => tab.$$eval('.d-chart', charts => charts.map(chart => {
 }));
 
 // muddled runs in the page and names the words of pictures that lie over one another, are cut off or are too small.
-function muddled() {
+function muddled(least = 11) {
   const faults = [];
   for (const svg of document.querySelectorAll('svg[role=img]')) {
     const room = svg.getBoundingClientRect();
@@ -32,7 +33,7 @@ function muddled() {
       return { text: e.textContent.trim(), left, right, top: top + air, bottom: bottom - air, size, turned: e.hasAttribute('transform') };
     });
     words.forEach((a, i) => {
-      if (!a.turned && a.size < 11) faults.push(`"${a.text}" is ${a.size.toFixed(1)} px high`);
+      if (!a.turned && a.size < least) faults.push(`"${a.text}" is ${a.size.toFixed(1)} px high`);
       if (a.left < room.left - 1 || a.right > room.right + 1 || a.top < room.top || a.bottom > room.bottom) faults.push(`"${a.text}" is cut off`);
       for (const b of words.slice(i + 1))
         if (a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom) faults.push(`"${a.text}" lies over "${b.text}"`);
@@ -113,6 +114,21 @@ const checks = [
         'from July to October', 'Hands on, 2 h; Cooking, 55 min'])
         if (!told.some(t => t.includes(words))) say(`no picture says in words: ${words}`);
       same(told.length, 4, 'pictures');
+    },
+  },
+  {
+    name: 'pictures on paper', page: beans,
+    async look({ tab, same, say }) {
+      await tab.fill('#altitude', '8000');
+      const pictures = tab.locator('svg[role=img]:visible'), drawn = await pictures.count();
+      await tab.emulateMedia({ media: 'print' });
+      for (const [paper, width] of [['A4', 688], ['Letter', 710]]) { // without their margins
+        await tab.setViewportSize({ width, height: 900 });
+        same(await pictures.count(), drawn, `pictures on ${paper}`);
+        for (const fault of await tab.evaluate(muddled, 10)) say(`${fault} on ${paper}`);
+      }
+      const words = execFileSync('pdftotext', ['-', '-'], { input: await tab.pdf(), encoding: 'utf8' }).replace(/\s+/g, ' ');
+      for (const w of ['you, 8,000 ft', 'Nothing is published above 8,000 ft']) if (!words.includes(w)) say(`paper does not say: ${w}`);
     },
   },
   {

@@ -2,6 +2,7 @@
 // of text moves when they come late.   node pictures.mjs SITE [FAULT]
 // Sources: HTML Living Standard, 4.8.4 (source selection, width and height as the ratio); Core Web Vitals (shift). That a
 // picture may be up to twice as wide as its place is our own measure.
+import { execFileSync } from 'node:child_process';
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';
 
@@ -26,6 +27,21 @@ const checks = ['/recipes/crushed-tomatoes/', '/'].flatMap(page => [
       await tab.$eval('main picture source', source => source.remove());
       await tab.waitForFunction(s => document.querySelector(s).currentSrc.endsWith('.jpg'), first).catch(() => {});
       same((await chosen(tab)).file, 'jpg', 'the format of browsers without WebP');
+    },
+  },
+  {
+    name: `without script at ${page}`, page, options: { javaScriptEnabled: false },
+    async look({ tab, same }) {
+      await tab.locator(first).first().evaluate(img => img.decode());
+      same((await chosen(tab)).file, 'webp', 'the format');
+    },
+  },
+  {
+    name: `on paper at ${page}`, page,
+    async look({ tab, say }) {
+      const shown = await tab.evaluate(() => document.querySelectorAll('main picture img').length);
+      const printed = execFileSync('pdfimages', ['-list', '-'], { input: await tab.pdf(), encoding: 'utf8' }).split('\n').filter(line => / image /.test(line)).length;
+      if (printed < shown) say(`of ${shown} pictures, ${printed} are printed`);
     },
   },
   {

@@ -34,8 +34,8 @@ var stoveCheckers = []outsider{
 	},
 	{
 		name:     "drawings",
-		source:   "the published tables, WCAG 2.2; a reader in Chromium",
-		programs: []string{"chromium-headless-shell"},
+		source:   "the published tables, WCAG 2.2; a reader in Chromium, and poppler",
+		programs: []string{"chromium-headless-shell", "pdftotext"},
 		command:  func(s site) []string { return useScript("drawings.mjs", s) },
 		damages: []damage{
 			{"a mark off its altitude", replace("assets/drawings.*.js", "4+92*", "6+92*"), "the mark on a chart: the sea: "},
@@ -43,6 +43,7 @@ var stoveCheckers = []outsider{
 			{"a day that knows no altitude", replace("assets/drawings.*.js", "translate(0", "rotate(0"), `the processing in the day: at "5200" ft`},
 			{"words over words", add("assets/drawings.*.css", ".plate .d-takes.d-takes{font-size:40px}"), "words in the pictures: .* lies over"},
 			{"words too small", add("assets/drawings.*.css", ".cut svg{width:200px}"), "words in the pictures: .* px high at 320 px"},
+			{"a chart for screens alone", add("assets/drawings.*.css", "@media print{.plate .d-chart{display:none}}"), "pictures on paper: pictures on A4"},
 			{"a picture without words", replace(stoveRecipe, " is left free", ""), "pictures in words: no picture says in words: ½ in"},
 		},
 	},
@@ -89,12 +90,13 @@ var stoveCheckers = []outsider{
 	},
 	{
 		name:     "pictures",
-		source:   "HTML Living Standard, Core Web Vitals; a reader in Chromium",
-		programs: []string{"chromium-headless-shell"},
+		source:   "HTML Living Standard, Core Web Vitals; a reader in Chromium, and poppler",
+		programs: []string{"chromium-headless-shell", "pdfimages"},
 		command:  func(s site) []string { return useScript("pictures.mjs", s) },
 		damages: []damage{
 			{"files far too wide", replace(stoveRecipe, `sizes="(min-width: 83rem) 41rem, (min-width: 56rem) 48vw, 92vw"`, `sizes="400vw"`), "what is chosen at /recipes/crushed-tomatoes/: the file is"},
 			{"WebP that nobody takes", replace(stoveRecipe, "image/webp", "image/none"), "what is chosen at /recipes/crushed-tomatoes/: the format: "},
+			{"a picture for screens alone", add("assets/style.*.css", "@media print{main picture{display:none}}"), "on paper at /recipes/crushed-tomatoes/: of 1 pictures, 0"},
 			{"no room for a picture", replace(stoveRecipe, `width="1440" height="1080" fetchpriority`, "fetchpriority"), "pictures that come late at /recipes/crushed-tomatoes/: the room"},
 		},
 	},
