@@ -53,7 +53,8 @@ const checks = [
       await go(jelly);
       same(await tab.inputValue('#altitude'), '5200', 'the altitude on another page');
       same(await marked(tab), ['1,001–6,000 ft 10 10'], 'the row on another page');
-      if (asked.some(url => /5[,.]?200/.test(url))) say(`the altitude was sent: ${asked}`);
+      // as a word: the sum in a file's name may have these figures by chance
+      if (asked.some(url => /\b5[,.]?200\b/.test(url))) say(`the altitude was sent: ${asked}`);
     },
   },
   {
