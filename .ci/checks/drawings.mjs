@@ -1,7 +1,8 @@
 // The pictures of a recipe page: they follow the reader's altitude, say in words what they show, and can be read.
 //   node drawings.mjs SITE [FAULT]
 // Sources: USDA Complete Guide to Home Canning, AIB 539 (2015), the altitude tables; WCAG 2.2, 1.1.1 non-text content and
-// 1.4.1 use of colour; SVG accessibility API mappings (title and desc). That words are 11 px high, on paper 7.5 points, is our own measure.
+// 1.4.1 use of colour; SVG accessibility API mappings (title and desc). That words are 11 px high, on paper 7.5 points, is
+// our own measure.
 import { execFileSync } from 'node:child_process';
 import { use } from './kitchen.mjs';
 import { report } from './site.mjs';

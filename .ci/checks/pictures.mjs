@@ -39,7 +39,7 @@ const checks = ['/recipes/crushed-tomatoes/', '/'].flatMap(page => [
   {
     name: `on paper at ${page}`, page,
     async look({ tab, say }) {
-      const shown = await tab.evaluate(() => document.querySelectorAll('main picture img').length);
+      const shown = await tab.locator(first).count();
       const printed = execFileSync('pdfimages', ['-list', '-'], { input: await tab.pdf(), encoding: 'utf8' }).split('\n').filter(line => / image /.test(line)).length;
       if (printed < shown) say(`of ${shown} pictures, ${printed} are printed`);
     },
